@@ -6,19 +6,26 @@ what is different.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.chain_roles import Layer
-from buildplan.framework.ends import End
 from buildplan.framework.model import Brace
 from buildplan.instructions import corners, names, rows, singles
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters, colours
+from buildplan.instructions.leading import (
+    is_named_before,
+    is_new_corner,
+    is_told_in_full,
+    lead_words,
+    leads_of,
+    where_taught,
+)
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.measuring import sides_along
 from buildplan.instructions.model import Doing, TurnWords, Wording
-from buildplan.instructions.moves import Corner, Hand, Lead, Move, lead_of
+from buildplan.instructions.moves import Hand, lead_of
 from buildplan.instructions.read_back import TAKE_CHAIN, TAKE_ONE, TAKE_PAIR
 from buildplan.language.phrases import count_word, number_ranges, sentences
 from buildplan.language.voice import Voice
@@ -46,7 +53,7 @@ def brace(context: Context, step: Step) -> Wording:
     return Wording(
         title=title,
         text=sentences(*(act.said for act in acts)),
-        acts=acts if _teaches(context, step, braces) else (),
+        acts=acts if is_told_in_full(context, step, braces) else (),
         check=done(
             context,
             step,
@@ -54,7 +61,7 @@ def brace(context: Context, step: Step) -> Wording:
             *corners.between_braces(context, step),
             *sides_along(context, step.of_kind(Kind.BRACE)),
         ),
-        as_in=_where_taught(context, step, _leads(context, braces)),
+        as_in=where_taught(context, step, leads_of(context, braces)),
     )
 
 
@@ -64,7 +71,7 @@ def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing,
         ((*_seat(context, step), *corners.taught(context, step), *_numbered(context, step)), None),
         (_moves(context, step, braces), Kind.BRACE),
         (_settled(context, step, braces[0]), Kind.BRACE),
-        (singles.at_corner(context, step, _new_corner(context, step)), Kind.SINGLE),
+        (singles.at_corner(context, step, is_new_corner(context, step)), Kind.SINGLE),
         ((*getting_at(context, step), *how_to_lock(context, step)), Kind.LOCK),
         (_waiting(context, step), None),
     )
@@ -79,13 +86,6 @@ def _seat(context: Context, step: Step) -> Iterator[str]:
             "Kneel where nothing is braced and look back, as the pictures do: outside at your"
             " right."
         )
-
-
-def _teaches(context: Context, step: Step, braces: Sequence[Brace]) -> bool:
-    """Whether a step is the first to lead a short chain so, which takes many words."""
-    return _new_corner(context, step) or any(
-        context.teacher(lead, step) is None for lead in _leads(context, braces)
-    )
 
 
 def _square(context: Context, step: Step) -> Iterator[str]:
@@ -114,7 +114,7 @@ def _numbers_differ(context: Context, step: Step) -> bool:
 def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[str]:
     """How the short chains are tied in: whole where it is new, else where it was taught."""
     voice = context.voice
-    leads = _leads(context, braces)
+    leads = leads_of(context, braces)
     taught = [context.teacher(lead, step) for lead in leads]
     colour = _colour_of(context, braces)
     for chain in braces[0].chains:
@@ -124,39 +124,21 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
         elif (
             _last_taken(context, step, length) != colour
             or None in taught
-            or _new_corner(context, step)
+            or is_new_corner(context, step)
         ):
             yield _take(voice, length, colour)
-        if context.teacher(lead, step) is None or _new_corner(context, step):
-            yield _lead(voice, lead)
+        if context.teacher(lead, step) is None or is_new_corner(context, step):
+            yield lead_words(voice, lead)
     if any(one.shared for one in braces) and context.teacher(Hand.SHARE, step) is None:
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
-    known = _where_taught(context, step, leads)
-    if known and not _named_before(context, step, known):
+    known = where_taught(context, step, leads)
+    if known and not is_named_before(context, step, known):
         yield voice.say_count(
             "As in step {steps}.",
             "As in steps {steps}.",
             len(known),
             steps=number_ranges(voice, known),
         )
-
-
-def _new_corner(context: Context, step: Step) -> bool:
-    """Whether a step finishes a corner of a kind that is new, whose brace is told in full: it is
-    led by other joints than at the corners before."""
-    corners_ = (Corner(kind) for kind in step.cells if kind != STRAIGHT)
-    return any(context.teacher(corner, step) is None for corner in corners_)
-
-
-def _named_before(context: Context, step: Step, known: tuple[int, ...]) -> bool:
-    """Whether an earlier step has named the same steps to look up: twice is enough."""
-    earlier = context.steps[max(known) : step.number - 1]
-    return any(_known(context, other) == known for other in earlier if other.kind is Kind.BRACE)
-
-
-def _known(context: Context, step: Step) -> tuple[int, ...]:
-    braces = [context.piece.framework.brace[op.brace] for op in step.of_kind(Kind.BRACE)]
-    return _where_taught(context, step, _leads(context, braces))
 
 
 def _settled(context: Context, step: Step, brace: Brace) -> Iterator[str]:
@@ -180,33 +162,6 @@ def _lifted(context: Context, brace: Brace) -> Iterator[str]:
             len(letters),
             letters=chain_letters(context.voice, letters),
         )
-
-
-def _where_taught(context: Context, step: Step, leads: Iterable[Lead]) -> tuple[int, ...]:
-    """The steps to look up: at a corner of a known kind the one that shows that corner, whose
-    braces are led so too; and any that a way of leading rests on besides."""
-    if _new_corner(context, step):
-        return ()
-    corner = _taught(context, step, (Corner(kind) for kind in step.cells if kind != STRAIGHT))
-    shown = {
-        lead
-        for number in corner
-        for op in context.steps[number - 1].of_kind(Kind.BRACE)
-        for lead in _leads(context, [context.piece.framework.brace[op.brace]])
-    }
-    known = corner | _taught(context, step, (lead for lead in leads if lead not in shown))
-    return tuple(sorted(known))
-
-
-def _taught(context: Context, step: Step, moves: Iterable[Move]) -> set[int]:
-    """The steps before `step` that teach moves."""
-    found = (context.teacher(move, step) for move in moves)
-    return {number for number in found if number is not None}
-
-
-def _leads(context: Context, braces: Iterable[Brace]) -> Iterable[Lead]:
-    """How the short chains of braces are led, each way once."""
-    return dict.fromkeys(lead_of(context.framework, c) for one in braces for c in one.chains)
 
 
 def _last_taken(context: Context, step: Step, length: int) -> str | None:
@@ -242,38 +197,6 @@ def _take_in_row(voice: Voice, length: int) -> str:
     return voice.say(
         "Take a chain of {length} in the colour of the row.", length=count_word(voice, length)
     )
-
-
-def _lead(voice: Voice, lead: Lead) -> str:
-    """How a short chain is led along the joints of its row."""
-    if lead.closed and lead.first is lead.last:
-        return voice.say(
-            "Lead it along the joints of its row, knot on knot, and back to the first; tie its two"
-            " free tails together there."
-        )
-    if lead.closed:
-        return voice.say(
-            "Lead it along the joints of its row, knot on knot, and back to the first; tie its free"
-            " tail and its closed neck together there."
-        )
-    first, last = _end(voice, lead.first), _end(voice, lead.last)
-    if lead.over:
-        return voice.say(
-            "Tie its {first_end} into the first joint of its row, lead it over the joints between,"
-            " knot on knot, and tie its {last_end} into the last.",
-            first_end=first,
-            last_end=last,
-        )
-    return voice.say(
-        "Tie its {first_end} into the first joint of its row and its {last_end} into the last.",
-        first_end=first,
-        last_end=last,
-    )
-
-
-def _end(voice: Voice, end: End) -> str:
-    """A free end of a short chain."""
-    return voice.say("closed neck") if end is End.NECK else voice.say("free tail")
 
 
 def _waiting(context: Context, step: Step) -> list[str]:

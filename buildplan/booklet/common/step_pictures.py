@@ -23,7 +23,6 @@ from buildplan.booklet.common.spurs import (
     spur_place,
 )
 from buildplan.booklet.common.step_moves import corner_of, corner_picture, how_to, is_laid_to_brace
-from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import Camera
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.eye import Eye, eyes_for, eyes_on
