@@ -17,7 +17,7 @@ from buildplan.drawing.dimensions import dimension_marks
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders, rounded_box
-from buildplan.drawing.laid_out import LaidOut
+from buildplan.drawing.laid_out import LaidChains
 from buildplan.drawing.line_art import INK
 from buildplan.drawing.marks import Box, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.scene import body_marks
@@ -41,7 +41,13 @@ UNDER = Ink(stroke="#FFFFFF", width=2.6)
 
 
 def floor_plan(
-    laid: LaidOut, scene: Scene, width: float, height: float, units: Units, voice: Voice, told: str
+    laid: LaidChains,
+    scene: Scene,
+    width: float,
+    height: float,
+    units: Units,
+    voice: Voice,
+    told: str,
 ) -> Picture:
     """The chains as they lie in the end, joint 1 of the uppermost named and the corners of the
     figure, no higher than `height`. What lies on what stands in a corner; broken lines between
@@ -103,7 +109,7 @@ def _view(scene: Scene, width: float, height: float) -> tuple[PaperView, float]:
     return PaperView(FROM_ABOVE, view.scale, origin), tall
 
 
-def _on_page(view: PaperView, laid: LaidOut, joint: str) -> Point:
+def _on_page(view: PaperView, laid: LaidChains, joint: str) -> Point:
     return _flat(view, laid.at[joint])
 
 
@@ -112,7 +118,7 @@ def _flat(view: PaperView, point_m: FloatArray) -> Point:
     return float(place[0]), float(place[1])
 
 
-def _lies_on(laid: LaidOut, long: LongChain, voice: Voice) -> str:
+def _lies_on(laid: LaidChains, long: LongChain, voice: Voice) -> str:
     """`A on D: outer`, of a chain that has no other below it `A: outer`."""
     below = laid.framework.mirror.get(long.chain.joints[0])
     letter = next((o.letter for o in laid.framework.chains if below in o.chain.joints), "")
@@ -123,7 +129,7 @@ def _lies_on(laid: LaidOut, long: LongChain, voice: Voice) -> str:
 
 
 def _distances(
-    laid: LaidOut, upper: Sequence[LongChain], named: Mapping[str, Sequence[str]]
+    laid: LaidChains, upper: Sequence[LongChain], named: Mapping[str, Sequence[str]]
 ) -> dict[tuple[str, str], float]:
     """From each named joint of a chain to the next, straight across, in metres; none of a figure
     that would be all lines."""
@@ -180,7 +186,7 @@ def _overall(
 
 
 def _words(
-    laid: LaidOut,
+    laid: LaidChains,
     upper: Sequence[LongChain],
     figures: Mapping[tuple[str, str], float],
     sizes: tuple[str, str],

@@ -54,7 +54,7 @@ CHAINS_LAID = mark(
 
 
 @dataclass(frozen=True, eq=False)
-class LaidOut:
+class LaidChains:
     """A braced piece, or a part of one, and where its joints lie, seen from above: (x, y) in
     metres, the top of the piece upwards."""
 
@@ -101,7 +101,7 @@ def laid_layers(
 ) -> Picture:
     """The long chains of a braced piece, one layer above the other, as they are laid, and each
     chain's name; no higher than `height`."""
-    laid = LaidOut(own, {joint: at_m[joint][:2] for joint in own.joints})
+    laid = LaidChains(own, {joint: at_m[joint][:2] for joint in own.joints})
     named = [
         [f"{one.letter} {voice.tell(one.role.words[None])}" for one in chains]
         for _, chains in laid.layers
@@ -148,7 +148,7 @@ def laid_layers(
 
 
 def _bodies(
-    laid: LaidOut,
+    laid: LaidChains,
     chains: Sequence[LongChain],
     level: int,
     scale: float,
@@ -167,7 +167,7 @@ def _bodies(
     return [mark for _, body in sorted(drawn, key=lambda one: -one[0]) for mark in body]
 
 
-def _words(laid: LaidOut, voice: Voice) -> str:
+def _words(laid: LaidChains, voice: Voice) -> str:
     layers = []
     for name, chains in laid.layers:
         names = voice.listed([f"{chain.letter} ({voice.tell(chain.where)})" for chain in chains])

@@ -14,7 +14,7 @@ from diagram_pieces import assert_inside, assert_readable, pieces, star
 from buildplan.drawing.bodies import finished
 from buildplan.drawing.floor_plan import TAPED, floor_plan
 from buildplan.drawing.labels import label_boxes
-from buildplan.drawing.laid_out import LaidOut, laid_layers
+from buildplan.drawing.laid_out import LaidChains, laid_layers
 from buildplan.drawing.marks import Circle, Curve, Picture, Point, Polyline
 from buildplan.drawing.way_round import WAY
 from buildplan.framework.corners import corner_joints, landmarks, tagged_joints
@@ -39,7 +39,7 @@ def _layers(name: str) -> Picture:
 
 def _above(name: str) -> Picture:
     framework, shape = _built(name)
-    laid = LaidOut(framework, {joint: shape.at[joint][:2] for joint in framework.joints})
+    laid = LaidChains(framework, {joint: shape.at[joint][:2] for joint in framework.joints})
     return floor_plan(laid, finished(framework, shape), 520.0, 400.0, "cm", Voice(), "Laid.")
 
 

@@ -27,7 +27,7 @@ from buildplan.drawing.camera import Camera
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.eye import Eye, eyes_for, eyes_on
 from buildplan.drawing.floor_plan import floor_plan
-from buildplan.drawing.laid_out import LaidOut
+from buildplan.drawing.laid_out import LaidChains
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import ACROSS, FROM_ABOVE, LOOKING_DOWN, LYING, STANDING_WHOLE
@@ -277,7 +277,7 @@ def floor_plan_of(book: Book, views: Views, step: Step, width: float, height: fl
     """The plan of the floor of a step that lays chains out."""
     scene = views.progress.finished(step)
     own = book.framework.built_with(step.operations[0].joints[0])
-    laid = LaidOut(own, {joint: scene.shape.at[joint][:2] for joint in own.joints})
+    laid = LaidChains(own, {joint: scene.shape.at[joint][:2] for joint in own.joints})
     return floor_plan(laid, scene, width, height, book.units, book.voice, whole_words(book, step))
 
 
