@@ -66,7 +66,7 @@ def fit_one(wish: FitWish, voice: Voice) -> None:
     _write(chosen, wish, clock, voice)
     if not chosen.well:
         _tell_larger(wish, until, voice)
-    if not chosen.good:
+    if not chosen.ready:
         raise ProblemsFoundError
 
 
@@ -87,7 +87,7 @@ def fit_side_by_side(wishes: Sequence[FitWish], voice: Voice) -> None:
         names.append(own.out.name if own.out is not None else "")
     whole = wishes[0].out
     sound = whole is None or _write_joined(whole, names, fits, voice)
-    if not sound or not all(fit.good for fit in fits):
+    if not sound or not all(fit.ready for fit in fits):
         raise ProblemsFoundError
 
 

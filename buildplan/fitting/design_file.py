@@ -53,6 +53,9 @@ def design_text(
         )
         lines += ["", f"# {touching}"]
         lines += _wrapped("stand_on: [", design.stand_on, "]")
+    if design.pole:
+        held = voice.say("It does not hold itself up: a pole that stands by itself holds it.")
+        lines += ["", f"# {held}", "pole: true"]
     return "\n".join(lines) + "\n"
 
 

@@ -18,7 +18,7 @@ from buildplan.fitting.following import with_a_foot
 from buildplan.fitting.measuring import HEIGHT_WITHIN, Closeness, closeness, silhouette
 from buildplan.fitting.outline import ComplexArray, Outline
 from buildplan.fitting.solving import HEIGHT_NEAR, OFF_HEIGHT
-from buildplan.fitting.standing_fit import problems_of
+from buildplan.fitting.standing_fit import as_checked
 from buildplan.fitting.tube_design import Gauges, gauges_for_height
 from buildplan.fitting.way_up import feet_to_try
 from buildplan.fitting.workers import each
@@ -111,16 +111,17 @@ def judged_figure(grown: Grown, outline: Outline, voice: Voice) -> Fit | None:
         again = _upright(grown, resized, outline, voice)
         if again is not None and again.score(outline) < stood.score(outline):
             stood, gauges = again, resized
+    sound = as_checked(stood.design, stood.framework, stood.shape, gauges.units)
     return Fit(
         outline=outline,
         target=outline.points * stood.turn + stood.shift,
         target_holes=(),
-        design=stood.design,
+        design=sound.design,
         framework=stood.framework,
-        shape=stood.shape,
+        shape=sound.shape,
         close=stood.close,
         inside=None,
-        problems=problems_of(stood.design, stood.framework, stood.shape, gauges.units),
+        problems=sound.problems,
         gauges=gauges,
         turned_deg=stood.turned_deg,
         footed=not np.array_equal(grown.start.followed.points, outline.points),

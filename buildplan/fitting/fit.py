@@ -71,7 +71,7 @@ class Fit:
     @property
     def stands_as_drawn(self) -> bool:
         """Whether it stands by itself the way the outline is drawn."""
-        return self.as_drawn and self.shape.standing.stands
+        return self.as_drawn and self.shape.standing.stands and not self.design.pole
 
     @property
     def buildable(self) -> bool:
@@ -92,7 +92,13 @@ class Fit:
     @property
     def good(self) -> bool:
         """Whether it is as close as it should be, and right in every other way."""
-        return self.well and self.shape.standing.stands
+        return self.well and self.stands_as_drawn
+
+    @property
+    def ready(self) -> bool:
+        """Whether it can be built from its file with nothing else: it stands by itself, or the file
+        has the pole that holds it."""
+        return self.good or (self.well and self.design.pole)
 
     @property
     def likeness(self) -> float:

@@ -102,6 +102,8 @@ def _stands_words(fit: Fit, voice: Voice) -> str:
         return voice.say("yes, to {angle} degrees of lean", angle=angle)
     if fit.stands_as_drawn:
         return voice.say("yes, but it cannot be built so")
+    if fit.design.pole:
+        return voice.say("only with a pole")
     return voice.say("only on a base") if fit.as_drawn else voice.say("no, it turns over")
 
 
@@ -202,7 +204,15 @@ def _remarks(fit: Fit, voice: Voice) -> list[str]:
                 wanted=height_words(fit.outline.height_m, fit.gauges.units, voice),
             )
         )
-    if not fit.stands_as_drawn:
+    if fit.design.pole:
+        remarks.append(
+            voice.say(
+                "It does not hold itself up: a pole that stands by itself holds it ({right} is in "
+                "its file).",
+                right="pole: true",
+            )
+        )
+    elif not fit.stands_as_drawn:
         said = _held_words(fit, voice)
         remarks.append(
             voice.say("It does not stand by itself the way it is drawn: {ways}.", ways=said)

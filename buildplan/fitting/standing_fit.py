@@ -11,7 +11,7 @@ import numpy as np
 from buildplan.design.building import build_framework
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
-from buildplan.evaluation.evaluating import evaluate, evaluate_shape
+from buildplan.evaluation.evaluating import evaluate, evaluate_shape, holding_of
 from buildplan.evaluation.measured import first_mistake
 from buildplan.fitting.design_file import design_text
 from buildplan.fitting.effort import RESIZED
@@ -68,20 +68,43 @@ def judged(solved: Solved) -> Fit | None:
         return None
     solved, stood = found
     outline, task = solved.task.outline, solved.task
+    sound = as_checked(stood.design, solved.framework, stood.shape, task.gauges.units)
     return Fit(
         outline=outline,
         target=outline.points * stood.turn + stood.shift,
         target_holes=tuple(hole * stood.turn + stood.shift for hole in outline.holes),
-        design=stood.design,
+        design=sound.design,
         framework=solved.framework,
-        shape=stood.shape,
+        shape=sound.shape,
         close=stood.close,
         inside=_inside(solved, stood),
-        problems=problems_of(stood.design, solved.framework, stood.shape, task.gauges.units),
+        problems=sound.problems,
         gauges=task.gauges,
         turned_deg=stood.turned_deg,
         footed=task.footed,
     )
+
+
+@dataclass(frozen=True)
+class Checked:
+    """A design, its shape, and every problem that a check of its file names."""
+
+    design: Design
+    shape: Shape
+    problems: tuple[Message, ...]
+
+
+def as_checked(design: Design, framework: Framework, shape: Shape, units: Units) -> Checked:
+    """A design with its problems; with a pole that holds it, where it has some without and none
+    with one."""
+    problems = problems_of(design, framework, shape, units)
+    if not problems:
+        return Checked(design, shape, ())
+    with_pole = design.model_copy(update={"pole": True})
+    held = replace(shape, holding=holding_of(with_pole))
+    if problems_of(with_pole, framework, held, units):
+        return Checked(design, shape, problems)
+    return Checked(with_pole, held, ())
 
 
 def problems_of(
