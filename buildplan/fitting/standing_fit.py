@@ -86,7 +86,7 @@ def judged(solved: Solved) -> Fit | None:
 
 
 @dataclass(frozen=True)
-class Checked:
+class AsChecked:
     """A design, its shape, and every problem that a check of its file names."""
 
     design: Design
@@ -94,17 +94,17 @@ class Checked:
     problems: tuple[Message, ...]
 
 
-def as_checked(design: Design, framework: Framework, shape: Shape, units: Units) -> Checked:
+def as_checked(design: Design, framework: Framework, shape: Shape, units: Units) -> AsChecked:
     """A design with its problems; with a pole that holds it, where it has some without and none
     with one."""
     problems = problems_of(design, framework, shape, units)
     if not problems:
-        return Checked(design, shape, ())
+        return AsChecked(design, shape, ())
     with_pole = design.model_copy(update={"pole": True})
     held = replace(shape, holding=holding_of(with_pole))
     if problems_of(with_pole, framework, held, units):
-        return Checked(design, shape, problems)
-    return Checked(with_pole, held, ())
+        return AsChecked(design, shape, problems)
+    return AsChecked(with_pole, held, ())
 
 
 def problems_of(
