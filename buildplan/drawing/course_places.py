@@ -16,7 +16,7 @@ import numpy as np
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.marks import Point
 
-HALF = 0.5
+HALF, ON_AXIS = 0.5, 0.1
 
 
 def places_from_above(
@@ -38,6 +38,7 @@ def places_from_above(
         edge = int(np.argmin(places[:, 1]))
         pole = max(foot, float(places[edge, 1] - far[edge]))
     away = np.hypot(far, places[:, 1] - pole)
+    away[far < ON_AXIS * far.max()] = 0.0  # one that has no direction lies in the middle
     found: dict[str, Point] = {}
     for joint, place, out in zip(joints, places, away, strict=True):
         angle = math.atan2(float(axis[2] - place[2]), float(place[0] - axis[0]))

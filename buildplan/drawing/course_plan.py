@@ -5,6 +5,7 @@ open, where one begins and which way one goes round."""
 from __future__ import annotations
 
 import math
+import statistics
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -22,7 +23,7 @@ from buildplan.framework.model import Framework, LongChain
 from buildplan.shape.model import Shape
 
 # A balloon is drawn so stout for its length; the way round runs so far, in degrees, outside.
-STOUT, WAY_DEG = 0.5, 62.0
+STOUT, STOUTEST, WAY_DEG = 0.5, 0.62, 62.0
 BESIDE_EYE_DEG = 6.0
 ROUND_PT = 14.0
 OFF_MIDDLE = 0.15  # of the course: a joint nearer to its middle is no way round
@@ -35,11 +36,13 @@ SINGLE = Ink(stroke=PAPER, width=1.6, dash=(1.4, 2.4))
 @dataclass(frozen=True)
 class PlannedCourse:
     """What a course brings together: the chains that come in, the balloons that are tied in
-    between two joints, those that stand already and end at its joints, its joints in the order in
-    which they are tied, and those of them at the other ends that are tied before and later."""
+    between two joints, those of chains that lie there since before, those that stand already, its
+    joints in the order in which they are tied, and those of the other ends that are tied before
+    and later."""
 
     chains: tuple[LongChain, ...]
     between: tuple[str, ...]
+    lying: tuple[str, ...]
     standing: tuple[str, ...]
     tied: tuple[str, ...]
     before: frozenset[str]
@@ -49,7 +52,7 @@ class PlannedCourse:
     def links(self) -> tuple[str, ...]:
         """All that is drawn, what stands first."""
         new = (id_ for one in self.chains for id_ in one.chain.links)
-        return (*self.standing, *new, *self.between)
+        return (*self.standing, *self.lying, *new, *self.between)
 
 
 def course_plan(
@@ -137,13 +140,18 @@ def _bodies(framework: Framework, course: PlannedCourse, spots: Mapping[str, Poi
     others bear the sign of theirs."""
     sign, chain_of = signs(framework), _chain_of(framework)
     marks: list[Mark] = []
-    for id_ in course.links:
+    lengths = [
+        math.dist(spots[framework.link[id_].start], spots[framework.link[id_].finish])
+        for id_ in course.links
+    ]
+    usual_wide = STOUT * statistics.median(lengths)
+    for id_, length in zip(course.links, lengths, strict=True):
         one, chain = framework.link[id_], chain_of[id_]
         ends = spots[one.start], spots[one.finish]
         standing = id_ in course.standing
         colour = framework.balloons[one.balloon].colour
         usual = one.balloon == _usual(framework, chain)
-        state, wide = "done" if standing else "new", STOUT * math.dist(*ends)
+        state, wide = "done" if standing else "new", min(STOUTEST * length, usual_wide)
         own = 0 if usual or standing else sign[one.balloon]
         marks += link(*ends, wide, colour, state, own)
         if usual and len(chain.chain.links) > 1:

@@ -122,22 +122,23 @@ def plan_of(book: Book, step: Step, across: float) -> Picture:
 
 
 def planned_course(book: Book, step: Step) -> PlannedCourse:
-    """What a step joins, and what stands about it."""
-    links_at, joins = book.framework.links_at, step.of_kind(Kind.JOIN)
+    """What a step joins, and what stands about it: balloons that are tied at one end already."""
+    link, joins = book.framework.link, step.of_kind(Kind.JOIN)
     chains = tuple(coming(book.context, step))
     between = tuple(id_ for op in joins for id_ in op.links)
     tied = tuple(op.joints[0] for op in joins)
-    new = {*between, *(id_ for one in chains for id_ in one.chain.links)}
-    met = dict.fromkeys(id_ for joint in tied for id_ in links_at[joint])
-    drawn = {*new, *met}
+    brought = {*between, *(id_ for one in chains for id_ in one.chain.links)}
+    met = dict.fromkeys(id_ for joint in tied for id_ in book.framework.links_at[joint])
+    others = [id_ for id_ in met if id_ not in brought]
     earlier = [op for one in book.steps[: step.number - 1] for op in one.of_kind(Kind.JOIN)]
     done = {joint for op in earlier for joint in op.joints}
-    found = [book.framework.link[id_] for id_ in sorted(drawn)]
-    ends = {joint for one in found for joint in (one.start, one.finish)}
+    ends = {j for id_ in {*brought, *met} for j in (link[id_].start, link[id_].finish)}
+    stands = {id_ for id_ in others if not done.isdisjoint((link[id_].start, link[id_].finish))}
     return PlannedCourse(
         chains,
         between,
-        tuple(id_ for id_ in met if id_ not in new),
+        tuple(id_ for id_ in others if id_ not in stands),
+        tuple(id_ for id_ in others if id_ in stands),
         tied,
         frozenset(ends & done),
         frozenset(ends - done - set(tied)),
