@@ -56,7 +56,7 @@ def our_own(sign: str) -> bool:
 def wrapped(text: str, width: float, size: float) -> Iterator[str]:
     """Lines of whole words, at most `width` points wide where words are."""
     line = ""
-    for word in text.split():
+    for word in text.split(" "):
         longer = f"{line} {word}".strip()
         if line and text_width(longer, size) > width:
             yield line

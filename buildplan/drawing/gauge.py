@@ -16,7 +16,9 @@ tape     too large for paper: a note of the length that a tape measure should sh
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, field
+from itertools import product
 
 from buildplan.design.measures import Units
 from buildplan.drawing.gauge_forms import (
@@ -32,9 +34,9 @@ from buildplan.drawing.gauge_forms import (
     hole_marks,
     notch_marks,
     points,
-    ruler_marks,
     tape_words,
 )
+from buildplan.drawing.gauge_ruler import RULER_HEIGHT, ruler_marks
 from buildplan.drawing.line_art import INK, SOFT
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.evaluation import balloon_words
@@ -43,7 +45,8 @@ from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 
 MARGIN = 12 * MM
-RULER_HEIGHT = 54.0
+# How much card is left above and below a gauge, and behind it: much, where a page has room for it.
+CARDS = (20 * MM, 17 * MM, 14 * MM, 11 * MM, 8 * MM, WALL)
 
 
 @dataclass(frozen=True)
@@ -76,11 +79,16 @@ def needed_gauges(framework: Framework, units: Units, voice: Voice) -> list[Need
 @dataclass
 class _Page:
     """Room on a page that is being filled: how far up the left and the right column have
-    been taken, and how deep they reach into the page."""
+    been taken, and how deep they reach into the page; `arm` and `spine` are the card that is left
+    about each gauge, above and below it and behind it. A hole takes a page for itself where two
+    notches have room: one of `notches` has none."""
 
     width: float
     top: float
     foot: float
+    arm: float = WALL
+    spine: float = WALL
+    notches: bool = False
     reach: list[float] = field(default_factory=lambda: [MARGIN, MARGIN])
     level: list[float] = field(default_factory=list)
     marks: list[Mark] = field(default_factory=list)
@@ -124,12 +132,16 @@ def gauge_sheets(
     width, height = page_size
     words = GaugeWords(units, voice, words_pt)
 
-    def fresh() -> _Page:
-        return _Page(width, height - MARGIN - head, MARGIN + foot + RULER_HEIGHT)
+    def fresh(arm: float = WALL, spine: float = WALL, notches: bool = False) -> _Page:
+        top, low = height - MARGIN - head, MARGIN + foot + RULER_HEIGHT
+        return _Page(width, top, low, arm, spine, notches)
 
     pages = [fresh()]
     for need in needed_gauges(framework, units, voice):
-        if any(_place(page, need, words) for page in pages):
+        # later pages hold smaller gauges, and have more room left
+        if any(_place(page, need, words) for page in reversed(pages)):
+            continue
+        if _beside(pages, need, fresh(notches=True), words):
             continue
         blank = fresh()
         if _place(blank, need, words):
@@ -142,7 +154,7 @@ def gauge_sheets(
         else:
             _note(pages[-1], need, words)
     sheets = []
-    for page in pages:
+    for page in (_stout(page, fresh, words) for page in pages):
         marks = (*page.marks, *ruler_marks((MARGIN, MARGIN + foot), width - MARGIN, words))
         alt = voice.say(
             "Gauges at true size. {gauges} A ruler of 100 mm and one of 4 in.",
@@ -152,12 +164,43 @@ def gauge_sheets(
     return tuple(sheets)
 
 
+def _beside(pages: list[_Page], need: NeededGauge, notched: _Page, words: GaugeWords) -> bool:
+    """Whether a gauge goes on the last page beside what is there, all as notches; it does so."""
+    together = [*_needs(pages[-1]), need]
+    if not _whole(pages[-1]) or not all(_place(notched, one, words) for one in together):
+        return False
+    pages[-1] = notched
+    return True
+
+
+def _whole(page: _Page) -> bool:
+    """Whether all on a page is in one piece."""
+    return all(gauge.form in {GaugeForm.HOLE, GaugeForm.NOTCH} for gauge in page.gauges)
+
+
+def _needs(page: _Page) -> list[NeededGauge]:
+    return [NeededGauge(gauge.diameter_m, gauge.balloons) for gauge in page.gauges]
+
+
+def _stout(page: _Page, fresh: Callable[[float, float, bool], _Page], words: GaugeWords) -> _Page:
+    """The same gauges on a page with as much card about them as it has room for, the arms before
+    what is behind."""
+    if not _whole(page):
+        return page
+    for arm, spine in product(CARDS, CARDS):
+        stouter = fresh(arm, spine, page.notches)
+        if all(_place(stouter, need, words) for need in _needs(page)):
+            return stouter
+    return page
+
+
 def _place(page: _Page, need: NeededGauge, words: GaugeWords) -> bool:
     """Draw a gauge on the page, if it has room for it in one piece."""
     across = points(need.diameter_m)
-    notches = [(GaugeForm.NOTCH, across / 2 + jaw + WALL, jaw) for jaw in JAWS]
-    for form, deep, jaw in ((GaugeForm.HOLE, across + 2 * WALL, 0.0), *notches):
-        tall = across + 2 * WALL
+    notches = [(GaugeForm.NOTCH, across / 2 + jaw + page.spine, jaw) for jaw in JAWS]
+    hole = (GaugeForm.HOLE, across + 2 * WALL, 0.0)
+    for form, deep, jaw in notches if page.notches else (hole, *notches):
+        tall = across + 2 * (WALL if form is GaugeForm.HOLE else page.arm)
         side = page.column_for(deep, tall)
         if side is None:
             continue
@@ -167,7 +210,8 @@ def _place(page: _Page, need: NeededGauge, words: GaugeWords) -> bool:
             gauge = Gauge(need.diameter_m, form, need.balloons, (edge + inward * deep / 2, middle))
             page.marks += hole_marks(gauge, words)
         else:
-            gauge = Gauge(need.diameter_m, form, need.balloons, (edge, middle), jaw)
+            card = page.arm, page.spine
+            gauge = Gauge(need.diameter_m, form, need.balloons, (edge, middle), jaw, *card)
             page.marks += notch_marks(gauge, inward, words)
         page.gauges.append(gauge)
         return True

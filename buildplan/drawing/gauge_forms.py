@@ -1,4 +1,4 @@
-"""The forms of a gauge and the ruler, drawn at true size (see gauge.py for the forms)."""
+"""The forms of a gauge, drawn at true size (see gauge.py for the forms)."""
 
 from __future__ import annotations
 
@@ -37,7 +37,8 @@ class GaugeForm(StrEnum):
 class Gauge:
     """One gauge on a sheet: its diameter, form, and the balloons that are sized with it.
 
-    `jaw` is the straight part of a jaw, in points. `mouth` is a hole's centre; of a notch the
+    `jaw` is the straight part of a jaw, `arm` how much card is left above and below, `spine` how
+    much behind, in points. `mouth` is a hole's centre; of a notch the
     middle of its mouth, half way between the ends of its jaws; of a half the same point, where
     its taped edge meets the mouth.
     """
@@ -47,6 +48,8 @@ class Gauge:
     balloons: tuple[str, ...]
     mouth: Point
     jaw: float = 0.0
+    arm: float = WALL
+    spine: float = WALL
 
     @property
     def diameter(self) -> float:
@@ -167,8 +170,8 @@ def notch_marks(gauge: Gauge, inward: float, words: GaugeWords) -> list[Mark]:
     """Two jaws closed by a half circle; `inward` 1 from the left edge of the page, -1 from the
     right."""
     (x, y), radius = gauge.mouth, gauge.diameter / 2
-    jaw = gauge.jaw
-    deep, centre = jaw + radius + WALL, (x + inward * jaw, y)
+    jaw, arm = gauge.jaw, gauge.arm
+    deep, centre = jaw + radius + gauge.spine, (x + inward * jaw, y)
     bend = arc(centre, radius, 90, 90 - inward * 180, CUT)
     start, finish = (x, y + radius), (x, y - radius)
     jaws = (
@@ -179,7 +182,7 @@ def notch_marks(gauge: Gauge, inward: float, words: GaugeWords) -> list[Mark]:
     left = x if inward > 0 else x - deep
     across = x + inward * jaw / 2
     return [
-        _card(left, y - radius - WALL, deep, 2 * (radius + WALL)),
+        _card(left, y - radius - arm, deep, 2 * (radius + arm)),
         Curve(start, jaws, Ink(fill=PAPER)),
         Curve(start, jaws, CUT),
         *_dimension((across, y + radius), (across, y - radius)),
@@ -228,47 +231,3 @@ def _straight(start: Point, finish: Point) -> tuple[Point, Point, Point]:
         (finish[0] - third[0], finish[1] - third[1]),
         finish,
     )
-
-
-def ruler_words(units: Units, voice: Voice) -> tuple[str, ...]:
-    """What is done with the ruler and the gauges."""
-    first, second = ("4 in", "100 mm") if units == "in" else ("100 mm", "4 in")
-    return (
-        voice.say("Print at 100 %, then lay a ruler here:"),
-        voice.say("{first} and {second} must be true.", first=first, second=second),
-        voice.say("Cut dashed and solid lines; keep the grey card."),
-    )
-
-
-def ruler_marks(at: Point, right_edge: float, words: GaugeWords) -> list[Mark]:
-    """Lines of exactly 100 mm and 4 in, one over the other, to check the printer's scale; beside
-    them what is done with them, if it has room as far as `right_edge`."""
-    x, y = at[0], at[1] + 22
-    thin, thick = Ink(stroke=INK, width=0.5), Ink(stroke=INK, width=1.0)
-    marks: list[Mark] = [
-        Polyline(((x, y), (x + 100 * MM, y)), thick),
-        Polyline(((x, y - 5), (x + 4 * INCH, y - 5)), thick),
-    ]
-    for mm in range(101):
-        tall = 9 if mm % 10 == 0 else 6.5 if mm % 5 == 0 else 4
-        marks.append(Polyline(((x + mm * MM, y), (x + mm * MM, y + tall)), thin))
-        if mm % 20 == 0:
-            marks.append(Label((x + mm * MM, y + 11), str(mm), TYPE, INK))
-    for eighth in range(33):
-        tall = 9 if eighth % 8 == 0 else 6.5 if eighth % 4 == 0 else 4
-        top = (x + eighth * INCH / 8, y - 5)
-        marks.append(Polyline((top, (top[0], top[1] - tall)), thin))
-        if eighth % 8 == 0:
-            marks.append(Label((top[0], y - 22), str(eighth // 8), TYPE, INK))
-    right = x + 4 * INCH + 12
-    marks += [
-        Label((right, y + 2), "mm", TYPE, INK, "start"),
-        Label((right, y - 14), "in", TYPE, INK, "start"),
-    ]
-    size, told = words.size_pt, ruler_words(words.units, words.voice)
-    if right + 24 + max(text_width(line, size) for line in told) <= right_edge:
-        marks += [
-            Label((right + 24, y + size - 11 * size / WORDS_PT * i), line, size, INK, "start")
-            for i, line in enumerate(told)
-        ]
-    return marks

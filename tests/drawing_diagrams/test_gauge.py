@@ -16,10 +16,11 @@ from pypdf.generic import ContentStream
 
 from buildplan.design.measures import Units
 from buildplan.drawing.gauge import GaugeSheet, gauge_sheets
+from buildplan.drawing.gauge_ruler import ruler_words
 from buildplan.drawing.marks import Label, Picture
 from buildplan.drawing.pdf import picture_pdf
 from buildplan.framework.model import Framework
-from buildplan.language.voice import Voice
+from buildplan.language.voice import LOCALES, Voice
 
 # ISO 216 A4 is 210 x 297 mm; US Letter 8.5 x 11 in (tests/../checks: paper sizes)
 A4 = (210 / 25.4 * 72, 297 / 25.4 * 72)
@@ -209,3 +210,29 @@ def test_large_words_on_the_gauges_are_large_and_within_them(paper: tuple[float,
     assert min(mark.size for mark in words) >= 16
     assert {"ivory, 5 in", "round"} <= {mark.text for mark in words}
     assert_inside(sheet.picture)
+
+
+@pytest.mark.parametrize("paper", [A4, LETTER])
+def test_much_card_is_left_where_a_page_has_room_for_it(paper: tuple[float, float]) -> None:
+    """Arms of 5 mm bend when a balloon is held between them (common practice, no source)."""
+    (sheet,) = gauge_sheets(sized([7, 3.5], "in"), paper, "in", Voice(), head=23, foot=17)
+    millimetres = [gauge.arm / 72 * 25.4 for gauge in sheet.gauges]
+    assert millimetres == pytest.approx([20, 20])
+
+
+def test_two_that_have_room_side_by_side_share_a_page() -> None:
+    """6 in and 5 1/2 in as holes would take a page each; as notches half its width is enough."""
+    assert forms(gauge_sheets(sized([6, 5.5], "in"), A4, "in", Voice())) == [
+        [("notch", 152.4), ("notch", 139.7)]
+    ]
+
+
+@pytest.mark.parametrize("language", LOCALES)
+def test_what_is_done_with_gauges_stands_beside_the_ruler(language: str) -> None:
+    voice = Voice(language)
+    picture = gauge_sheets(star(), A4, "in", voice, head=23, foot=17)[0].picture
+    said = " ".join(mark.text for mark in picture.marks if isinstance(mark, Label))
+    for line in ruler_words("in", voice):
+        assert line in said
+    assert_inside(picture)
+    assert_readable(picture)

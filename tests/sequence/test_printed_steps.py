@@ -17,8 +17,10 @@ from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 
 PROGRESS = re.compile(r"step \d+/\d+")
-# another piece, which stands among the steps
-PRACTICE = re.compile(r"A first practice piece.*?Shown and done[^\n]*", re.DOTALL)
+# another piece, which stands among the steps, before the next part of the work
+PRACTICE = re.compile(
+    r"A first practice piece.*?(?=\n[^\n]*: steps? \d+(?: to \d+)?\s*\n)", re.DOTALL
+)
 BALLOONS = """
 buildplan: 1
 name: Trial

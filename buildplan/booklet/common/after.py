@@ -136,7 +136,6 @@ def _carrying(book: Book) -> list[str]:
             width=strong(voice.tell(size_words(facts.width_m, book.units))),
             depth=strong(voice.tell(size_words(facts.depth_m, book.units))),
         ),
-        voice.say("If it does not fit, build it where it will stand."),
     ]
 
 

@@ -10,7 +10,8 @@ from buildplan.document.paper import Paper, mm, true_size
 from buildplan.document.printing import Section
 from buildplan.document.text import plain
 from buildplan.drawing.gauge import GaugeSheet, gauge_sheets
-from buildplan.drawing.gauge_forms import WORDS_PT, gauge_words, ruler_words
+from buildplan.drawing.gauge_forms import WORDS_PT, gauge_words
+from buildplan.drawing.gauge_ruler import ruler_words
 from buildplan.drawing.line_art import TYPE
 from buildplan.language.voice import Voice
 
@@ -39,7 +40,7 @@ def _in_words(book: Book, sheets: Sequence[GaugeSheet]) -> Section:
     """What is printed on the gauges and beside their ruler, for readers of large print: small
     gauges, which stay at true size, have no room for much in large words."""
     voice = book.voice
-    *_, cut = ruler_words(book.units, voice)
+    _, *done = ruler_words(book.units, voice)
     told = [
         plain(gauge_words(gauge, book.units, voice)) for sheet in sheets for gauge in sheet.gauges
     ]
@@ -51,7 +52,7 @@ def _in_words(book: Book, sheets: Sequence[GaugeSheet]) -> Section:
             )
         ),
         Items(list(dict.fromkeys(told))),
-        Words(cut),
+        *map(Words, done),
     ]
     return Section(voice.say("The gauges in words"), blocks, titled=True, runs_on=True)
 

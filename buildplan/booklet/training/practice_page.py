@@ -16,7 +16,7 @@ from buildplan.booklet.common.step_blocks import MOST_EMPTY, PICTURE_HEIGHT
 from buildplan.booklet.common.step_links import told_at_step
 from buildplan.booklet.common.step_moves import act_moves, corner_of, first_moves
 from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
-from buildplan.booklet.training.pages import BEGINNER, DATE_LINE, LINE, in_fives, minutes_of
+from buildplan.booklet.training.pages import BEGINNER, in_fives, minutes_of
 from buildplan.booklet.training.practice import Practice, practice
 from buildplan.booklet.training.teaching import lessons_of
 from buildplan.design.measures import gauged_words
@@ -116,9 +116,8 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
         _balloons(book, made),
         Words(
             voice.say(
-                "Time: {beginner} for a beginner (estimate). Took: {line} min",
+                "Time: {beginner} for a beginner (estimate).",
                 beginner=strong(duration(voice, practice_minutes(book, made))),
-                line="_" * 6,
             )
         ),
     ]
@@ -132,13 +131,6 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
         *beside(book.paper, words, [Shown(picture)], PICTURE_SHARE),
         *beside(book.paper, _listed(beside_it[:half]), _listed(beside_it[half:])),
         *on_it,
-        Words(
-            voice.say(
-                "Shown and done. Trainee {line}  Trainer {line}  Date {date}",
-                line=LINE,
-                date=DATE_LINE,
-            )
-        ),
     ]
 
 
