@@ -92,10 +92,11 @@ def expected(hands: Hands, measurement: Measurement, logs: FloatArray) -> float:
         case ChainOfTen(size=size):
             return 10 * tie_m(size)
         case RingAcross(sizes=sizes):
-            sides = [tie_m(size) for size, count in sizes for _ in range(count)]
+            tie = {size: tie_m(size) for size, _ in sizes}
+            sides = [tie[size] for size, count in sizes for _ in range(count)]
             radius = circle_radius_m(sides)
             body = of({BodyWidth(): 1.0})
-            middles = [(radius, min(tie_m(size) / 2, radius), size.gauge_m) for size, _ in sizes]
+            middles = [(radius, min(tie[size] / 2, radius), size.gauge_m) for size, _ in sizes]
             return max(2 * sqrt(r**2 - half**2) + gauge * body for r, half, gauge in middles)
         case StandingHeight(sizes=sizes, span_m=span, body_m=body_m, sag_m=sag):
             tall = span * of(tie_shares(sizes)) + body_m * of({BodyWidth(): 1.0})

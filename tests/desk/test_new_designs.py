@@ -14,18 +14,27 @@ from PIL import Image, ImageDraw
 
 from buildplan.design.reading import read_design
 from buildplan.desk import beginnings, fit_working
-from buildplan.desk.new_calls import kind_of
+from buildplan.desk.new_calls import kind_of, pictures
 from buildplan.fitting.effort import QUICK
 
 SHIELD = "M50 90L10 50L10 15L90 15L90 50Z"
 
 
+@pytest.fixture(scope="module")
+def drawn(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The pictures of beginnings, as a desk has drawn them."""
+    with open_page(tmp_path_factory.mktemp("drawn")) as page:
+        page.data("/api/beginnings")
+        return pictures(page.desk)
+
+
 @pytest.fixture
-def page(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Page]:
+def page(tmp_path: Path, drawn: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Page]:
     little = replace(QUICK, courses=12, first=3, kept=1, tries=1, judged=1, taller=0)
     monkeypatch.setattr(fit_working, "USUAL", little)
     (tmp_path / "desk").mkdir()
     with open_page(tmp_path / "desk") as page:
+        shutil.copytree(drawn, pictures(page.desk))
         yield page
 
 
@@ -90,10 +99,12 @@ def test_whole_pieces_of_the_folders_within_begin_a_design(page: Page) -> None:
 
 
 def test_pictures_of_another_program_are_not_shown(
-    page: Page, monkeypatch: pytest.MonkeyPatch
+    page: Page, drawn: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     def address() -> str:
         beginnings.drawn_from.cache_clear()
+        if not pictures(page.desk).exists():
+            shutil.copytree(drawn, pictures(page.desk))
         return str(page.data("/api/beginnings")[0]["picture"])
 
     before = address()
@@ -105,7 +116,6 @@ def test_pictures_of_another_program_are_not_shown(
 
 def test_a_beginning_is_drawn_as_it_will_stand(page: Page) -> None:
     """Its arch on its columns: the picture is that of the design that is begun with it."""
-    page.data("/api/beginnings")
     page.send("/api/new", {"name": "Door", "from": {"kind": "pattern", "key": "entrance"}})
     page.data("/api/design/door/facts")  # worked out, and its card drawn
     drawn = page.get("/api/beginnings/entrance.png").content
