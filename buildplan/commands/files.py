@@ -32,7 +32,8 @@ def asked(parse: Callable[[Given], Parsed], text: Given, voice: Voice, option: s
         return parse(text)
     except ToldError as error:
         words = voice.tell(error.told)
-        raise typer.BadParameter(f"{option}: {words}" if option else words) from error
+        placed = voice.say("{name}: {words}", name=option, words=words) if option else words
+        raise typer.BadParameter(placed) from error
 
 
 def refuse_ending(file: Path | None, endings: Collection[str], voice: Voice) -> None:

@@ -171,7 +171,7 @@ def _words(laid: LaidChains, voice: Voice) -> str:
     layers = []
     for name, chains in laid.layers:
         names = voice.listed([f"{chain.letter} ({voice.tell(chain.where)})" for chain in chains])
-        layers.append(f"{voice.tell(name)}: {names}")
+        layers.append(voice.say("{name}: {words}", name=name, words=names))
     firsts = ", ".join(chain.chain.joints[0] for chain in laid.framework.chains)
     message = RINGS_LAID if laid.framework.closed else CHAINS_LAID
     return voice.say(message, layers="; ".join(layers), joints=firsts)

@@ -31,7 +31,7 @@ EDITIONS = [
 
 def told(voice: Voice, message: str) -> re.Pattern[str]:
     """What leads to a page, its step and its page as groups."""
-    said = voice.say(message, step="@@", page="##")
+    said = " ".join(voice.say(message, step="@@", page="##").split())
     return re.compile(re.escape(said).replace("@@", r"(\d+)").replace(r"\#\#", r"(\d+)"))
 
 

@@ -161,15 +161,18 @@ def cautions(book: Book) -> Section:
     return Section(voice.say("Cautions: read before you start"), blocks, titled=True)
 
 
+def _word_told(word: str, meaning: str, voice: Voice) -> Words:
+    """A word of the trade and what it means, both marked."""
+    told = plain(voice.say(meaning))
+    return Words(voice.say("{name}: {words}", name=strong(voice.say(word)), words=told), after=3)
+
+
 def reading_guide(book: Book, views: Views, rest: Sequence[Section]) -> Section:
     """How to read the booklet: what follows in it, the trade's words, and how parts are drawn."""
     voice = book.voice
     pictures = [heading(voice.say("Pictures")), Items(_about_pictures(book))]
     first = [heading(voice.say("In this booklet")), contents(rest, voice)]
-    words = [
-        Words(f"{strong(voice.say(word))}: {plain(voice.say(meaning))}", after=3)
-        for word, meaning in words_used(book)
-    ]
+    words = [_word_told(word, meaning, voice) for word, meaning in words_used(book)]
     second = [
         heading(voice.say("Words")),
         words[0],

@@ -128,7 +128,7 @@ def _found_at(book: Book, shown: Shown, step: Step) -> PageLink:
 
     def markup(page: int) -> str:
         title, found = index_words(book, step, page)
-        return f"{plain(title)}: {underlined(found)}"
+        return voice.say("{name}: {words}", name=plain(title), words=underlined(found))
 
     def words(page: int) -> str:
         return voice.say(

@@ -52,7 +52,11 @@ def _poses(book: Book) -> Grid:
     voice, units = book.voice, book.units
     rows = tuple(
         (
-            f"{strong(pose_name(pose, voice))}: {plain(pose_how(pose, voice))}",
+            voice.say(
+                "{name}: {words}",
+                name=strong(pose_name(pose, voice)),
+                words=plain(pose_how(pose, voice)),
+            ),
             voice.tell(size_words(pose.width_m, units)),
             voice.tell(size_words(pose.height_m, units)),
             voice.tell(size_words(pose.length_m, units)),

@@ -259,7 +259,7 @@ def _row(plan: EventPlan, item: Item, vehicle: str, boxes: int, voice: Voice) ->
     what, part, balloons = "", voice.say("Tools"), None
     if item.bag is not None:
         part, balloons = voice.say("Bags"), round(item.bag.balloons * share)
-        what = f"{item.bag.label}: {item.bag.holds}"
+        what = voice.say("{name}: {words}", name=item.bag.label, words=item.bag.holds)
     elif item.kind is LoadKind.BALLAST:
         part = voice.say("Ballast")
     elif item.piece is not None:
