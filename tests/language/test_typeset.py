@@ -22,7 +22,8 @@ def translations(language: str) -> Iterator[str]:
     with (CATALOGUES / language / "LC_MESSAGES" / "buildplan.po").open("rb") as file:
         for message in read_po(file):
             if message.id:
-                yield from [message.string] if isinstance(message.string, str) else message.string
+                texts = message.string
+                yield from [texts] if isinstance(texts, str) else texts or ()
 
 
 @pytest.mark.parametrize(
