@@ -12,13 +12,14 @@ from shipped import DESIGNS
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import plan_views
+from buildplan.booklet.common.known_steps import is_known
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.bodies import every_body
 from buildplan.evaluation.seating import read_whole
 from buildplan.instructions.model import LiesAt
 from buildplan.instructions.setting_up import is_tying
-from buildplan.sequence.model import Step
+from buildplan.sequence.model import Kind, Step
 from buildplan.shape.tied_parts import doubled, part_of
 
 WORD_ON_A_BEAM = """\
@@ -68,6 +69,27 @@ def test_letters_that_are_tied_to_one_another_come_up_as_one_and_once(word: Book
     assert "tied together by now" in lifting[0]
     last = _tying(word)[-1]
     assert f"the last row of step {last.number} is locked" in lifting[0]
+
+
+def test_a_later_letter_is_told_in_rows_once_its_moves_are_drawn(word: Book, portal: Book) -> None:
+    """The L has the pictures; what is tied at the I as there has its rows, a line each."""
+    known = [step for step in word.steps if is_known(word, step)]
+    braced = [step for step in word.steps if step.kind is Kind.BRACE]
+    parts = {part_of(word.framework, step.operations[0].joints[0]) for step in known}
+    first = part_of(word.framework, braced[0].operations[0].joints[0])
+    assert parts
+    assert first not in parts
+    drawn = [step for step in braced if step not in known]
+    moves = {
+        (len(op.joints), op.joints[0] == op.joints[-1])
+        for step in drawn
+        for op in step.of_kind(Kind.BRACE)
+    }
+    for step in known:
+        own = {(len(op.joints), op.joints[0] == op.joints[-1]) for op in step.of_kind(Kind.BRACE)}
+        assert own <= moves
+        assert any(drawn_.number < step.number for drawn_ in drawn)
+    assert not any(is_known(portal, step) for step in portal.steps)  # one part alone is braced
 
 
 def test_what_is_lifted_is_held_until_all_of_it_is_tied(portal: Book) -> None:

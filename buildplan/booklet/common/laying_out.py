@@ -7,6 +7,8 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.known_steps import is_of_later_part
+from buildplan.booklet.common.panel_rows import ABREAST_FROM
 from buildplan.booklet.common.step_moves import how_to, new_moves
 from buildplan.booklet.common.step_pictures import floor_plan_of
 from buildplan.booklet.common.step_words import COLUMN_GAP, check_words, ticks, words_of
@@ -17,16 +19,23 @@ from buildplan.sequence.model import Step
 
 LAYERS_HEIGHT = 140.0
 LEAST_PLAN, MOST_PLAN = 300.0, 560.0
+PLAN_BESIDE = (270.0, 250.0)
 ROW_GAP = 3.0
 
 
 def laid_blocks(book: Book, views: Views, step: Step) -> list[Flowable]:
-    """Words beside the layers, the plan in what is left of the page, and what is to be ticked."""
-    layers = [how_to(book, step, move) for move in new_moves(book, step, LAYERS_HEIGHT)]
-    wide = max(picture.width for picture in layers)
-    shares = (book.paper.measure - wide - COLUMN_GAP, wide)
+    """Words beside the layers, the plan in what is left of the page, and what is to be ticked. Of a
+    part that is laid as one before it the plan alone, beside the words."""
+    measure = book.paper.measure
     *rows, _ = ticks(book, step)
     told = [*words_of(book, step), Items([*rows, check_words(book, step)], True, ROW_GAP)]
+    if is_of_later_part(book, step) and measure >= ABREAST_FROM:
+        beside = floor_plan_of(book, views, step, *PLAN_BESIDE)
+        shares = (measure - beside.width - COLUMN_GAP, beside.width)
+        return [Columns((told, [Shown(beside)]), shares, gap=COLUMN_GAP, after=4.0)]
+    layers = [how_to(book, step, move) for move in new_moves(book, step, LAYERS_HEIGHT)]
+    wide = max(picture.width for picture in layers)
+    shares = (measure - wide - COLUMN_GAP, wide)
     head = Columns((told, [Shown(one) for one in layers]), shares, gap=COLUMN_GAP, after=4.0)
 
     def plan(width: float, height: float) -> Picture:

@@ -16,6 +16,7 @@ from buildplan.booklet.common.ballasting import (
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.course_steps import planned_step
+from buildplan.booklet.common.known_steps import is_known, known_step
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.laying_out import laid_blocks
 from buildplan.booklet.common.map_links import title_beside_map
@@ -102,7 +103,9 @@ def step_block(
         below = () if before else moves
         aside = looked_up(book, sheets, step, practised)
         body = (
-            _on_the_piece(book, views, aside, step, below, acts)
+            known_step(book, views, aside, step)
+            if is_known(book, step) and not before
+            else _on_the_piece(book, views, aside, step, below, acts)
             if views.of(step)
             else _along_a_spur(book, views, aside, step, below)
         )

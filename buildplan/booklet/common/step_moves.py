@@ -31,6 +31,7 @@ BEFORE_LAYING = frozenset({Kind.CLOSE_RING, Kind.TAG})
 AS_A_WHOLE = frozenset({Kind.TURN_OVER, Kind.STAND_UP})
 STAND_UP_SIZE = (226.0, 172.0)
 TURNED_PT = 226.0
+LONG_FROM = 4  # balloons of a chain that goes on and on
 LAYERS_SIZE = (230.0, 260.0)
 
 
@@ -143,8 +144,10 @@ def _move(book: Book, operation: Operation) -> Hashable:
             mixed = len({framework.link[link].balloon for link in operation.links}) > 1
             return kind, bool(operation.locks), mixed
         case Kind.CHAIN:
-            long = framework.link[operation.links[0]].role is not Role.BRACE
-            return kind, long, len(operation.links)
+            links = operation.links
+            if framework.link[links[0]].role is Role.BRACE or len(links) < LONG_FROM:
+                return kind, len(links)
+            return kind, len(links) % 2  # a longer chain is tied as one before it
         case Kind.LAY:
             return kind, operation.joints
     return kind
