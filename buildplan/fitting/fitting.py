@@ -36,6 +36,8 @@ FIGURES_NOW = Progress({}, 0, 0, Spent(), figures=True)
 FINEST = 2  # of the gauges, that figures are grown with at once
 LINKS_ALONG = 9  # of a tube of four chains for each outer one along its edge, braces and all
 LEAST_LIKENESS = 0.3  # of a design that cannot be built as it is
+# a figure of so many times the balloons of a tube is worth them if it overlaps by so much more
+MANY_TIMES, MUCH_CLOSER = 2, 0.03
 UNSEEN = 0.25  # a distance between two edges that nobody sees, in links
 
 
@@ -223,7 +225,8 @@ def _closer(fit: Fit, other: Fit) -> bool:
 
 
 def recommended(fits: Sequence[Fit], prefer: Preference = "close") -> Fit:
-    """The closest of those that can be built, or with `few` the one of fewest balloons that is
+    """The closest of those that can be built (a figure of many more balloons than a tube only where
+    it is much closer), or with `few` the one of fewest balloons that is
     good. One that has to be held is next where it is close and none that stands is; then those that
     are not as high as asked for, or have a problem."""
     good = [fit for fit in fits if fit.good]
@@ -232,4 +235,16 @@ def recommended(fits: Sequence[Fit], prefer: Preference = "close") -> Fit:
     held = [] if good else [fit for fit in fits if fit.well]
     will_do = held or [fit for fit in fits if _will_do(fit)]
     likely = will_do or [fit for fit in fits if fit.buildable]
-    return max(likely, key=lambda fit: fit.likeness) if likely else max(fits, key=_rank)
+    if not likely:
+        return max(fits, key=_rank)
+    closest = max(likely, key=lambda fit: fit.likeness)
+    tubes = [fit for fit in likely if _nearly_as_close(fit, closest)]
+    return max(tubes, key=lambda fit: fit.likeness, default=closest)
+
+
+def _nearly_as_close(fit: Fit, figure: Fit) -> bool:
+    """Whether a tube is nearly as close as a figure that takes many more balloons."""
+    if fit.is_figure or not figure.is_figure or fit.near != figure.near:
+        return False
+    many = figure.balloons >= MANY_TIMES * fit.balloons
+    return many and figure.likeness - fit.likeness < MUCH_CLOSER

@@ -67,6 +67,12 @@ def _passed_over(
             "a problem: it is not written.",
             balloons=closer.balloons,
         )
+    elif closer.is_figure and closer.as_high:
+        yield voice.say(
+            "The figure of {balloons} balloons comes little closer for so many more: it is not "
+            "written.",
+            balloons=closer.balloons,
+        )
     elif not closer.as_high:
         yield voice.say(
             "The design of {balloons} balloons comes closer, but stands {height} high, not the "

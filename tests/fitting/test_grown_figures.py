@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
@@ -13,16 +14,20 @@ from shapely.geometry import Point
 
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
+from buildplan.fitting.courses import Course
 from buildplan.fitting.effort import QUICK
 from buildplan.fitting.figure_fits import judged_figure
 from buildplan.fitting.figure_growing import Grown, grow, starts_of
 from buildplan.fitting.figure_strokes import figure_design
+from buildplan.fitting.fit import Fit
 from buildplan.fitting.fit_file import fit_text
+from buildplan.fitting.fitting import recommended
 from buildplan.fitting.following import with_a_foot
 from buildplan.fitting.narrow import promising
 from buildplan.fitting.outline import Outline, outline_of
+from buildplan.fitting.report import fit_report
 from buildplan.fitting.sources import read_outline
-from buildplan.fitting.tube_design import gauges_from
+from buildplan.fitting.tube_design import design_of, gauges_from
 from buildplan.language.voice import Voice
 from buildplan.patterns.figure_cells import in_the_way, lay_figure, sides_of
 from buildplan.patterns.figure_keys import Figure
@@ -46,6 +51,13 @@ def whale() -> Outline:
 @cache
 def grown(whole: bool = True) -> Grown:
     return grow(starts_of(anchor() if whole else whale(), GAUGES, 3)[2], CHANGES)
+
+
+@cache
+def anchor_fit() -> Fit:
+    fit = judged_figure(grown(), anchor(), Voice())
+    assert fit is not None
+    return fit
 
 
 @pytest.mark.parametrize("mirrored", [True, False])
@@ -107,8 +119,7 @@ def test_a_figure_follows_where_no_tube_can(tmp_path: Path) -> None:
     """An anchor's stock and arms are narrower than any tube; a figure covers more than half as much
     again as the best tube did (0.51)."""
     assert not promising(anchor(), [8.0, 6.0, 5.0], "in")
-    fit = judged_figure(grown(), anchor(), Voice())
-    assert fit is not None
+    fit = anchor_fit()
     assert fit.is_figure
     assert fit.buildable
     assert fit.close.overlap > 0.75
@@ -121,6 +132,29 @@ def test_a_figure_follows_where_no_tube_can(tmp_path: Path) -> None:
     file.write_text(fit_text(fit, Voice()), "utf-8")
     read = read_design(file)
     assert build_framework(read).laid == fit.framework.laid
+
+
+def test_a_figure_of_many_more_balloons_is_written_only_if_much_closer() -> None:
+    """Of twice the balloons and more, by three hundredths of overlap; and whenever the tube is not
+    as close as it should be and the figure is."""
+    figure = anchor_fit()
+    pointed = Course(first=11, cells=(4,), last=8, mirrored=True, fold=5)
+    design = design_of(pointed, GAUGES, "star")
+    few = replace(figure, design=design, framework=build_framework(design))
+    assert 2 * few.balloons < figure.balloons
+
+    def lapping(fit: Fit, overlap: float, farthest: float = 1.0) -> Fit:
+        return replace(fit, close=replace(fit.close, overlap=overlap, farthest=farthest))
+
+    tube = lapping(few, 0.82)
+    little, much = lapping(figure, 0.84), lapping(figure, 0.86)
+    assert recommended([tube, little]) is tube
+    assert recommended([tube, much]) is much
+    near = lapping(figure, 0.89, farthest=0.5)
+    assert recommended([lapping(few, 0.87), near]) is near
+    said = fit_report([tube, little], Voice())
+    assert f"The figure of {figure.balloons} balloons comes little closer" in said
+    assert "little closer" not in fit_report([tube, much], Voice())
 
 
 def test_outlines_on_a_point_are_given_a_foot() -> None:
