@@ -200,7 +200,7 @@ def _tell_larger(wish: FitWish, until: float | None, voice: Voice) -> None:
     from buildplan.fitting.effort import EFFORTS
     from buildplan.fitting.heights import smallest_height
     from buildplan.fitting.larger_report import larger_words
-    from buildplan.fitting.report import height_words
+    from buildplan.fitting.measure_words import height_words
 
     units, gauge, effort = wish.units, min(wish.gauges), EFFORTS[wish.effort]
 

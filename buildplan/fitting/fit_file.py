@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from buildplan.fitting.design_file import design_text
 from buildplan.fitting.fit import Fit
-from buildplan.fitting.report import height_words, holes_words, share_words
+from buildplan.fitting.measure_words import height_words, share_words
+from buildplan.fitting.report import holes_words
 from buildplan.language.voice import Voice
 
 

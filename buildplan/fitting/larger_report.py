@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from buildplan.design.measures import Units
 from buildplan.fitting.heights import Larger
+from buildplan.fitting.measure_words import gauge_words, height_words
 from buildplan.fitting.narrow import HOPELESS, NARROW_ALLOWED, tube_width_m
-from buildplan.fitting.report import gauge_words, height_words
 from buildplan.fitting.sources import MOST_HEIGHT_M
 from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 
 from buildplan.fitting.candidates import Progress
-from buildplan.fitting.report import gauge_words, share_words
+from buildplan.fitting.measure_words import gauge_words, share_words
 from buildplan.fitting.solving import Solved
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice

@@ -12,6 +12,7 @@ from buildplan.evaluation.base_advice import base_way
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.fitting import Preference, recommended
 from buildplan.fitting.inside import WIDTH_PER_GAUGE, Inside, band_width_m
+from buildplan.fitting.measure_words import gauge_words, height_words, share_words
 from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, farthest_at
 from buildplan.language.messages import Message
 from buildplan.language.voice import Voice
@@ -111,26 +112,6 @@ def _stands_words(fit: Fit, voice: Voice) -> str:
     if fit.design.pole:
         return voice.say("only with a pole")
     return voice.say("only on a base") if fit.as_drawn else voice.say("no, it turns over")
-
-
-def height_words(height_m: float, units: Units, voice: Voice) -> str:
-    """A height to the centimetre or the inch: `180 cm`, `71 in`."""
-    if units == "cm":
-        return voice.say("{length} cm", length=voice.whole(round(height_m * 100)))
-    return voice.say("{length} in", length=voice.whole(round(height_m / 0.0254)))
-
-
-def gauge_words(gauge: float, units: Units, voice: Voice) -> str:
-    """`6.5 in`, with as many places as it has."""
-    length = voice.written(f"{gauge:g}")
-    if units == "cm":
-        return voice.say("{length} cm", length=length)
-    return voice.say("{length} in", length=length)
-
-
-def share_words(share: float, voice: Voice) -> str:
-    """A share to a tenth of a per cent."""
-    return voice.say("{number}%", number=voice.decimal(share * 100, 1))
 
 
 def holes_words(fit: Fit, voice: Voice) -> list[str]:
