@@ -6,6 +6,7 @@ import io
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from buildplan.document.growing import Grower
 from buildplan.document.tagged import TaggedCanvas
 from buildplan.drawing.fonts import REGULAR
 from buildplan.language.voice import Voice
@@ -16,11 +17,12 @@ AT_TOP = 2.0  # points of the grid
 
 @dataclass(frozen=True)
 class Pages:
-    """What an earlier setting of the same document found: the page of each named place, and how
-    many pages there are."""
+    """What an earlier setting of the same document found: the page of each named place, how many
+    pages there are, and how much higher what can grow is made, by its name."""
 
     page_of: Mapping[str, int] = field(default_factory=dict)
     total: int = UNKNOWN_PAGE
+    grown: Mapping[str, float] = field(default_factory=dict)
 
     def of(self, place: str) -> int:
         """The page of a named place, from 1."""
@@ -35,7 +37,7 @@ class PageCanvas(TaggedCanvas):
     the height that a page has for what is set on it, and `top` the upper edge of that on the
     sheet; `enlarged` the points of the sheet to one of its grid, and `progress` how far the work
     has come on the page. `running` is what its head says; `running_next` and `progress_next` are
-    those of the next pages, unless more is named there.
+    those of the next pages, unless more is named there. `growing` is what can grow on the page.
     """
 
     def __init__(
@@ -49,6 +51,7 @@ class PageCanvas(TaggedCanvas):
         self.progress: tuple[int, int] | None = None
         self.progress_next: tuple[int, int] | None = None
         self.running = self.running_next = ""
+        self.growing: list[Grower] = []
 
     def name_place(
         self, name: str, entry: str = "", progress: tuple[int, int] | None = None, level: int = 1

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import ExitStack
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise, takewhile
 
 from reportlab.platypus import (
@@ -25,6 +25,7 @@ from buildplan.document.blanks import Blank
 from buildplan.document.blocks import Stack, title
 from buildplan.document.canvas import PageCanvas, Pages
 from buildplan.document.furniture import Furniture
+from buildplan.document.growing import shares
 from buildplan.document.links import Anchor
 from buildplan.document.paper import Paper
 from buildplan.document.tagged import finish
@@ -87,7 +88,9 @@ def print_document(document: Document) -> bytes:
     first = _Setting(document, Pages(), draft=True).set()
     given, pages = first.given(), first.pages
     if given:  # what comes after moves
-        pages = _Setting(document, pages, given, draft=True).set().pages
+        first = _Setting(document, pages, given, draft=True).set()
+        pages = first.pages
+    pages = _grown(document, first, given)
     for _ in range(MOST_SETTINGS):
         done = _Setting(document, pages, given, draft=False).set()
         if done.pages == pages:
@@ -95,6 +98,22 @@ def print_document(document: Document) -> bytes:
         pages = done.pages
     data = done.canvas.target.getvalue()
     return finish(data, done.canvas, title=document.title, language=document.voice.tag)
+
+
+def _grown(document: Document, first: _Setting, given: Mapping[int, float]) -> Pages:
+    """What a setting found, with what can grow grown into the room that its pages have left, as far
+    as everything stays on its page."""
+    pages, free = first.pages, {page: more for page, more in first.free.items() if more}
+    for _ in range(min(len(free), MOST_SETTINGS)):
+        grown = {name: more for some in free.values() for name, more in some.items()}
+        trial = replace(pages, grown=grown)
+        found = _Setting(document, trial, given, draft=True).set().pages
+        moved = [page for name, page in pages.page_of.items() if found.of(name) != page]
+        if not moved and found.total == pages.total:
+            return trial
+        at = min(moved, default=pages.total)  # what stood there no longer fits
+        del free[max((page for page in free if page <= at), default=min(free))]
+    return pages
 
 
 class _Beginning(Anchor):
@@ -133,6 +152,7 @@ class _Setting(BaseDocTemplate):  # type: ignore[misc]
         papers = [section.paper or document.paper for section in document.sections]
         self.canvas = PageCanvas(papers[0].sheet, document.voice, pages, draft=draft)
         self._used: list[tuple[int, float, float]] = []  # section, used and whole height
+        self.free: dict[int, Mapping[str, float]] = {}  # what can grow, by page, and by how much
         self._furniture = Furniture(document.foot, document.below, document.stamp)
         self._open = ExitStack()
         templates = [
@@ -185,7 +205,7 @@ class _Setting(BaseDocTemplate):  # type: ignore[misc]
     def pages(self) -> Pages:
         """What this setting found."""
         found = {name: place.page + 1 for name, place in self.canvas.places.items()}
-        return Pages(found, len(self._used))
+        return Pages(found, len(self._used), self.canvas.pages.grown)
 
     def given(self) -> dict[int, float]:
         """The room that pages give up, by number, for sections whose last page has next to
@@ -240,7 +260,10 @@ class _Setting(BaseDocTemplate):  # type: ignore[misc]
             self._furniture.page_foot(canvas, paper, len(self._used) + 1)
         self._furniture.stamped(canvas, paper)
         self._open.close()
-        self._used.append((number, self.frame._y2 - self.frame._y, self.frame._aH))
+        used = self.frame._y2 - self.frame._y
+        self._used.append((number, used, self.frame._aH))
+        self.free[len(self._used)] = shares(canvas.growing, self.frame._aH - used)
+        canvas.growing = []
 
 
 def page_name(number: int) -> str:

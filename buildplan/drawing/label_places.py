@@ -19,17 +19,19 @@ _ANGLES = 20
 # What it costs a tag, in points of distance, that its leader runs over another joint, and that it
 # stands nearer to another joint than to its own: both would be tied at the wrong one.
 OVER_A_JOINT, NEARER_ANOTHER = 80.0, 40.0
+# Tags nearer than this to one another look like one of two lines.
+STACKED_PT, STACKED = 5.0, 14.0
 WRONG_SIDE = 60.0  # and that it stands on the other side than it should
 _REACHES = (9.0, 13.0, 18.0, 25.0, 34.0, 46.0, 62.0, 84.0)
 
 
-def _touch(boxes: FloatArray, other: FloatArray) -> BoolArray:
+def _touch(boxes: FloatArray, other: FloatArray, gap: float = GAP) -> BoolArray:
     """Which of `boxes` (..., 4) come nearer to `other` (..., 4) than the gap."""
     return np.asarray(
-        (boxes[..., 0] < other[..., 2] + GAP)
-        & (other[..., 0] < boxes[..., 2] + GAP)
-        & (boxes[..., 1] < other[..., 3] + GAP)
-        & (other[..., 1] < boxes[..., 3] + GAP)
+        (boxes[..., 0] < other[..., 2] + gap)
+        & (other[..., 0] < boxes[..., 2] + gap)
+        & (boxes[..., 1] < other[..., 3] + gap)
+        & (other[..., 1] < boxes[..., 3] + gap)
     )
 
 
@@ -256,6 +258,7 @@ def _trouble(
         + 10.0 * _through(start, my_middle, theirs)
         + 10.0 * _through(their_start, their_middle, mine)
     )
+    cost += STACKED * _touch(mine, theirs, STACKED_PT)
     cost[_touch(mine, theirs)] = np.inf
     return np.asarray(np.sum(cost, axis=1))
 

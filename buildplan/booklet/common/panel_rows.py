@@ -24,8 +24,18 @@ SHORT_ROW, FEWEST_ABREAST, ABREAST_FROM = 42, 4, 420.0
 
 def panel(picture: Picture, rows: Sequence[str]) -> list[Flowable]:
     """A picture, and under it what is to be ticked of it."""
-    items = Items([plain(row) for row in rows], ticked=True, gap=2.0, after=2.0)
+    wide = picture.width - TICK_PT
+    items = Items([_unbroken(row, wide) for row in rows], ticked=True, gap=2.0, after=2.0)
     return [Shown(picture, after=4.0), *([items] if rows else [])]
+
+
+def _unbroken(row: str, width: float) -> str:
+    """A row as markup, its name on a line of its own where only the rest of it fits on one."""
+    name, mark, rest = row.partition(": ")
+    fits = text_width(row, BODY.fontSize) <= width
+    if fits or not mark or text_width(rest, BODY.fontSize) > width:
+        return plain(row)
+    return f"{plain(name)}:<br/>{plain(rest)}"
 
 
 def abreast(rows: Sequence[str], measure: float) -> list[Flowable]:

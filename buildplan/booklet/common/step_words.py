@@ -63,13 +63,13 @@ def _head(
 ) -> Columns:
     """The title and words of work on the piece, and beside them what leads to other pages and, if
     they are given, the small picture of where on the whole piece and a hand move."""
-    wide = max(ASIDE, move.width if move else 0.0)
+    wide = max(ASIDE, *(one.width for one in (move, where) if one), 0.0)
     shares = (book.paper.measure - wide - COLUMN_GAP, wide)
     drawn = [Shown(one) for one in (where, move) if one]
     told = [step_title(book, step), *said]
     if where and not move and _is_short(book, step):  # the links beside the picture, not above it
-        rest = book.paper.measure - PLACE[0] - ASIDE - 2 * COLUMN_GAP
-        return Columns((told, drawn, links), (rest, PLACE[0], ASIDE), gap=COLUMN_GAP, after=4.0)
+        rest = book.paper.measure - where.width - ASIDE - 2 * COLUMN_GAP
+        return Columns((told, drawn, links), (rest, where.width, ASIDE), gap=COLUMN_GAP, after=4.0)
     return Columns((told, [*links, *drawn]), shares, gap=COLUMN_GAP, after=4.0)
 
 

@@ -11,8 +11,9 @@ from buildplan.booklet.common.acts import told_in_order
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
 from buildplan.booklet.common.needs import Practised, tags_of
+from buildplan.booklet.common.on_the_piece import PICTURE_HEIGHT
 from buildplan.booklet.common.panel_rows import in_rows
-from buildplan.booklet.common.step_blocks import MOST_EMPTY, PICTURE_HEIGHT
+from buildplan.booklet.common.step_blocks import MOST_EMPTY
 from buildplan.booklet.common.step_links import told_at_step
 from buildplan.booklet.common.step_moves import act_moves, corner_of, first_moves
 from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH

@@ -1,0 +1,161 @@
+"""How a step of work on the piece is laid out: its words, a panel for each brace with its rows,
+where on the whole piece it is; as large as the page has room for."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.ballasting import ballast_link
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.course_steps import planned_step
+from buildplan.booklet.common.laid_courses import is_planned
+from buildplan.booklet.common.map_sheets import step_place
+from buildplan.booklet.common.other_sides import is_seen_across
+from buildplan.booklet.common.panel_rows import (
+    ABREAST_FROM,
+    GAP,
+    ROW_GAP,
+    abreast,
+    in_rows,
+    panel,
+)
+from buildplan.booklet.common.step_moves import corner_of
+from buildplan.booklet.common.step_pictures import CELL_WIDTH, shown_in, step_panels
+from buildplan.booklet.common.step_words import PLACE, check_words, told_with_moves, words_of
+from buildplan.document.blocks import Items, Shown, Stack, Words
+from buildplan.document.growing import Growing
+from buildplan.document.layout import Columns
+from buildplan.document.text import plain
+from buildplan.drawing.marks import Picture
+from buildplan.instructions.printed_rows import printed
+from buildplan.sequence.model import Kind, Step
+
+PICTURE_HEIGHT, JOINED_HEIGHT = 140.0, 108.0
+KNOWN_HEIGHT = 124.0  # of work that was shown before: three steps of it have room on a page
+HIGHEST = 230.0
+NARROWEST, WIDEST = 150.0, 250.0
+FEW_JOINTS, NARROWEST_OF_FEW = 2, 104.0  # a close-up of so few joints that meet needs less
+SHORT_CHECK = 60  # letters; a longer check stands below the pictures, not under one of them
+# The small picture of the whole piece grows by this share of what a step grows, and by so much.
+PLACE_SHARE, MORE_PLACE = 0.4, 44.0
+
+
+def on_the_piece(
+    book: Book,
+    views: Views,
+    beside: Sequence[Flowable],
+    step: Step,
+    moves: Sequence[Picture],
+    acts: Sequence[Flowable],
+) -> Flowable:
+    """A step of work on the piece, its pictures as large as the page has room for."""
+    if is_planned(book, step):
+        return Stack(planned_step(book, views, beside, step, acts))
+    most = _sizes(book, views, step).most
+    return Growing(
+        step_place(step), lambda more: _blocks(book, views, beside, step, moves, acts, more), most
+    )
+
+
+def _blocks(
+    book: Book,
+    views: Views,
+    beside: Sequence[Flowable],
+    step: Step,
+    moves: Sequence[Picture],
+    acts: Sequence[Flowable],
+    more: float,
+) -> list[Flowable]:
+    """Title and words; the hand moves that are new, or the acts with theirs; a panel for each brace
+    with its rows under it, and the diagram of a corner; the whole piece where a row of them has a
+    place left, else with the hand moves or beside the words; the check last. All of it is `more`
+    points higher than it need be, or less."""
+    measure = book.paper.measure
+    told_turns = book.told(step).turns
+    turns = [list(turn.lines) for turn in told_turns if turn.name]
+    sizes = _sizes(book, views, step)
+    has_place = sizes.place is None
+    size, place = sizes.grown(more)
+    panels = step_panels(book, step, views, size, place)
+    closeups = len(panels.closeups)
+    alone = len(turns) != closeups  # several turns in one panel: their rows stand by themselves
+    told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
+    cells = [panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
+    check = Stack(
+        [
+            Items([check_words(book, step)], ticked=True, gap=ROW_GAP, after=ROW_GAP),
+            *ballast_link(book, step),
+        ]
+    )
+    aside = [] if has_place else [panels.where]
+    said, below = words_of(book, step, acts), acts
+    if all(isinstance(act, Words) for act in acts):  # no pictures that need the whole width
+        said, below = [*said, *acts], ()
+    head = [*told_with_moves(book, beside, step, said, moves, aside), *below]
+    if has_place and not alone and measure >= ABREAST_FROM:
+        if closeups == 1:  # what is to be ticked has the room between the pictures
+            ticked = Items([*map(plain, turns[0]), check_words(book, step)], ticked=True)
+            row = [[Shown(panels.closeups[0])], [ticked], [Shown(panels.where)]]
+            return [*head, Columns(row, gap=GAP, after=4.0)]
+        if len(book.told(step).check) <= SHORT_CHECK:
+            return [*head, *in_rows([*cells, [Shown(panels.where, after=4.0), check]], measure)]
+    cells += [[Shown(one)] for one in (panels.corner, panels.where if has_place else None) if one]
+    if panels.across:
+        drawn = (*panels.closeups, panels.across, panels.corner)
+        cells = [[Shown(one)] for one in drawn if one]
+        return [*head, *in_rows(cells, measure), *abreast(turns[0], measure), check]
+    rows = list(printed(book.context, step.turns, told_turns)) if alone else []
+    return [*head, *in_rows(cells, measure), *abreast(rows, measure), check]
+
+
+@dataclass(frozen=True)
+class _Sizes:
+    """How wide and high close-ups are, in so many rows, and no higher than `highest`; and the
+    small picture of the whole piece, None where it is as large as they are."""
+
+    closeup: tuple[float, float]
+    highest: float
+    rows: int
+    place: tuple[float, float] | None
+
+    @property
+    def most(self) -> float:
+        """How much higher all of it can be."""
+        place = 0.0 if self.place is None else MORE_PLACE
+        return place + self.rows * max(self.highest - self.closeup[1], 0.0)
+
+    def grown(self, more: float) -> tuple[tuple[float, float], tuple[float, float]]:
+        """The close-ups and the whole piece, `more` higher together: close-ups first as far as
+        they are worth it, for they have the work."""
+        wide, tall = self.closeup
+        if self.place is None:
+            size = (wide, tall + min(more / self.rows, max(self.highest - tall, 0.0)))
+            return size, size
+        of_place = min(more * PLACE_SHARE, MORE_PLACE)
+        of_each = min((more - of_place) / self.rows, max(self.highest - tall, 0.0))
+        scale = 1 + of_place / self.place[1]
+        return (wide, tall + of_each), (self.place[0] * scale, self.place[1] * scale)
+
+
+def _sizes(book: Book, views: Views, step: Step) -> _Sizes:
+    """How large the pictures of a step are at first, and how far they can grow."""
+    measure, shown = book.paper.measure, shown_in(book, views.of(step))
+    few = all(len(closeup.panel.joints) <= FEW_JOINTS for closeup in shown)
+    narrow = few and step.kind in (Kind.JOIN, Kind.SINGLE)
+    narrowest = NARROWEST_OF_FEW if narrow else NARROWEST
+    fit = max(1, int((measure + GAP) / (narrowest + GAP)))
+    lines = -(-len(shown) // fit)
+    has_place = corner_of(book, step) is None and len(shown) < lines * fit
+    across = -(-(len(shown) + has_place) // lines)  # rows alike: two and two, not three and one
+    if has_place and len(shown) == 1 and step.kind is not Kind.JOIN and measure >= ABREAST_FROM:
+        across = 3  # the words are between
+    wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
+    if is_seen_across(book, step) and measure >= ABREAST_FROM:  # two close-ups and the diagram
+        wide = (measure - CELL_WIDTH - 2 * GAP) / 2
+    tall = PICTURE_HEIGHT if step.alike is None else KNOWN_HEIGHT
+    tall = JOINED_HEIGHT if narrow or step.kind is Kind.JOIN else tall
+    return _Sizes((wide, tall), min(wide, HIGHEST), lines, None if has_place else PLACE)
