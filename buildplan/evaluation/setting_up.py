@@ -47,15 +47,14 @@ def set_up(framework: Framework, shape: Shape) -> SetUp | None:
         (name for name in at if low[name] <= floor), key=lambda name: tuple(middle[name])
     )
     hands = HandReach()
-    reached_m = hands.forearm + hands.upper_arm + max(one.shoulder for one in hands.standing)
     return SetUp(
         tuple(standing),
         tuple(float(np.linalg.norm(middle[b] - middle[a])) for a, b in pairwise(standing)),
         tuple(sorted((name for name in at if low[name] > floor), key=lambda name: low[name])),
         tuple(part.name for part in framework.parts if not _stands(part.framework, shape)),
         {part.name: _at_front(framework, part, shape) for part in framework.parts},
-        _higher(framework, shape, reached_m),
-        _higher(framework, shape, reached_m + hands.stool),
+        _higher(framework, shape, hands.highest),
+        _higher(framework, shape, hands.highest + hands.stool),
     )
 
 

@@ -76,6 +76,12 @@ def getting_at(context: Context, step: Step) -> Iterator[str]:
                     len(joints),
                     joints=listed,
                 )
+            case Access.LADDER:
+                yield voice.say(
+                    "Out of reach from a step stool: {joints}. Work from a ladder or platform that"
+                    " is made for it, as your local rules ask.",
+                    joints=listed,
+                )
             case Access.NONE:
                 yield voice.say_count(
                     "{joints} is hard to reach: have somebody press the balloons there apart.",

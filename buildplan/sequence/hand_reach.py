@@ -52,6 +52,12 @@ class HandReach:
     yielding: float = 0.8
     stool: float = 0.45
 
+    @property
+    def highest(self) -> float:
+        """How high a hand still works from the floor: 1.92 m as it comes, about what small adults
+        reach up to with a grip (from memory: women's 5th percentile, 1.8 to 1.9 m)."""
+        return self.forearm + self.upper_arm + max(one.shoulder for one in self.standing)
+
 
 def hands_with(constants: Mapping[str, Constant]) -> HandReach:
     """The measures of hands as a table of constants has them; other postures lean in proportion
@@ -111,6 +117,10 @@ class PartOnFloor:
         self.starts, self.finishes = starts[:, :2], finishes[:, :2]
         self.lowest = np.minimum(starts[:, 2], finishes[:, 2]) - part.radius
         self.near = cKDTree(self.middle[:, :2])
+
+    def height_of(self, joint: str) -> float:
+        """How high a joint is above the floor, in metres."""
+        return float(self.rows[2] @ self.part.at[joint] + self.sunk)
 
     def in_reach(self, joint: str, there: np.ndarray, postures: Sequence[Posture]) -> bool:
         """Whether a hand gets to `joint` past the links that are `there`, from any posture."""

@@ -57,6 +57,7 @@ class Access(StrEnum):
     LIFTED = "lifted"
     ON_ITS_SIDE = "on its side"
     STOOL = "stool"
+    LADDER = "ladder"
     TURNED = "turned"
     NONE = "none"
 

@@ -165,13 +165,7 @@ class _About:
         hands = self.hands
         both = (*hands.kneeling, *hands.standing)
         if self.stands:
-            if self._placed("standing", *_STANDING).in_reach(joint, there, both):
-                return Access.DIRECT
-            raised = tuple(
-                Posture(p.shoulder + hands.stool, p.lean, p.headroom + hands.stool)
-                for p in hands.standing
-            )
-            return self._way(Access.STOOL, "standing", joint, there, raised)
+            return self._way_standing(joint, there)
         if self._placed("front", *_FRONT).in_reach(joint, there, hands.kneeling):
             return Access.DIRECT
         for way, angle in ((Access.LIFTED, LIFTED_DEG), (Access.ON_ITS_SIDE, 90.0)):
@@ -179,19 +173,31 @@ class _About:
                 placed = self._placed(f"{way} {edge}", *_tilted(edge, angle))
                 if placed.in_reach(joint, there, both):
                     return way
-        return self._way(Access.TURNED, "back", joint, np.ones_like(there), hands.kneeling)
+        turned = self._placed("back", *_BACK)
+        reached = turned.in_reach(joint, np.ones_like(there), hands.kneeling)
+        return Access.TURNED if reached else Access.NONE
 
-    def _way(
-        self, way: Access, attitude: str, joint: str, there: np.ndarray, postures: Sequence[Posture]
-    ) -> Access:
-        rows = _STANDING if attitude == "standing" else _BACK
-        reached = self._placed(attitude, *rows).in_reach(joint, there, postures)
-        return way if reached else Access.NONE
+    def _way_standing(self, joint: str, there: np.ndarray) -> Access:
+        """How a joint of what stands is got at: from the floor, a stool, or as high as it takes."""
+        placed, hands = self._placed("standing", *_STANDING), self.hands
+        if placed.in_reach(joint, there, (*hands.kneeling, *hands.standing)):
+            return Access.DIRECT
+        if placed.in_reach(joint, there, _raised(hands.standing, hands.stool)):
+            return Access.STOOL
+        level = placed.height_of(joint) - max(one.shoulder for one in hands.standing)
+        beyond = placed.height_of(joint) > hands.highest and level > hands.stool
+        reached = beyond and placed.in_reach(joint, there, _raised(hands.standing, level))
+        return Access.LADDER if reached else Access.NONE
 
     def _placed(self, name: str, *rows: FloatArray) -> PartOnFloor:
         if name not in self.seen:
             self.seen[name] = PartOnFloor(self.part, np.array(rows))
         return self.seen[name]
+
+
+def _raised(postures: Sequence[Posture], by_m: float) -> tuple[Posture, ...]:
+    """Postures of somebody who stands so much higher."""
+    return tuple(Posture(p.shoulder + by_m, p.lean, p.headroom + by_m) for p in postures)
 
 
 Rows = tuple[FloatArray, FloatArray, FloatArray]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.high_work import fastened_high
 from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.design.measures import Units, side_words
 from buildplan.document.text import plain, strong
@@ -40,7 +41,7 @@ def fastening(book: Book) -> list[str]:
                 " this load; local codes come first."
             )
         )
-    return told
+    return [*told, *fastened_high(book)]
 
 
 def while_it_grows(book: Book, step: Step) -> list[Doing]:

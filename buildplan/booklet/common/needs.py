@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.high_work import to_stand_on
 from buildplan.booklet.common.holding import to_hold_it_down
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.swatches import swatch
@@ -64,6 +65,7 @@ def needs(book: Book, practice: Practised | None = None) -> Section:
     tools = tuple(
         plain(_tags_words(voice, tags) if tool == TAGS else voice.say(tool)) for tool in TOOLS
     )
+    tools = (*tools, *map(plain, to_stand_on(book)))
     first = [heading(voice.say("Tools")), Items(tools, ticked=True, gap=6.0)]
     second = [
         heading(voice.say("People, room and time")),

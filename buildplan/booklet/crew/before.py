@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book, counted_words
+from buildplan.booklet.common.high_work import to_stand_on
 from buildplan.booklet.common.holding import to_hold_it_down
 from buildplan.booklet.common.loads import all_bulk_words, bulk_words
 from buildplan.booklet.common.manner import people_words
@@ -208,6 +209,7 @@ def _tools(book: Book) -> list[str]:
     """The tools, the tags written before among them."""
     voice = book.voice
     tools = [plain(voice.say(tool)) for tool in TOOLS if tool != TAGS]
+    tools += map(plain, to_stand_on(book))
     tags = tags_of(book.steps)
     some = _some(tags, voice)
     if tags and len(some) > LONGEST_LIST:
