@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from itertools import pairwise
 
 from buildplan.design.measures import length_words
@@ -55,17 +55,8 @@ def lifted_on(context: Context, step: Step) -> Iterator[str]:
     """How the parts that a step is the first to tie come up from the floor, each thing a sentence;
     nothing where parts are tied as they lie. What is tied together already comes up as one."""
     voice, told = context.voice, context.figures.set_up
-    if told is None:
-        return
-    blocks = _blocks(context, step)
-    seen = {part for other in _tying(context, step)[:-1] for part in _at(context, other)}
-    for part in [part for part in told.lifted if part in _at(context, step)]:
-        block = next((one for one in blocks if part in one), frozenset({part}))
-        if block & seen:
-            continue
-        seen |= block
-        parts = [one.name for one in context.framework.parts if one.name in block]
-        yield from _turned_up(context, [one for one in parts if one in told.lying])
+    for parts in comes_up(context, step):
+        yield from _turned_up(context, [one for one in parts if told and one in told.lying])
         yield voice.say_count(
             "{people} people take part {parts} at both sides, both hands round joints, never by one"
             " balloon, lift it to its place, upright, and hold it there until the last row of step"
@@ -75,9 +66,36 @@ def lifted_on(context: Context, step: Step) -> Iterator[str]:
             " there until the last row of step {step} is locked; one more ties and locks.",
             len(parts),
             people=step.of_kind(Kind.JOIN)[0].people - 1,
-            parts=voice.listed(parts),
-            step=_last_tying(context, step, block),
+            parts=voice.listed(list(parts)),
+            step=_last_tying(context, step, frozenset(parts)),
         )
+
+
+def comes_up(context: Context, step: Step) -> Iterator[tuple[str, ...]]:
+    """The parts that a step is the first to tie and that are lifted for it, those that are tied
+    together already as one."""
+    told = context.figures.set_up
+    if told is None:
+        return
+    blocks = _blocks(context, step)
+    seen = {part for other in _tying(context, step)[:-1] for part in _at(context, other)}
+    for part in [part for part in told.lifted if part in _at(context, step)]:
+        block = next((one for one in blocks if part in one), frozenset({part}))
+        if not block & seen:
+            seen |= block
+            yield tuple(one.name for one in context.framework.parts if one.name in block)
+
+
+def ties_of(context: Context, parts: Collection[str], gone: Collection[str]) -> list[str]:
+    """The names of the ties that hold parts, lifted as one, to others; without those to parts that
+    are `gone`."""
+    found = []
+    for tie in context.framework.ties:
+        held = {part.name for part in map(context.framework.part_at, tie.joints) if part}
+        others = held.difference(parts)
+        if held != others and others.difference(gone):
+            found.append(tie.name)
+    return found
 
 
 def _last_tying(context: Context, step: Step, block: frozenset[str]) -> int:

@@ -4,14 +4,17 @@ about 1.9 m is common practice, no source."""
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import numpy as np
 import pytest
 from shipped import DESIGNS
 
+from buildplan.booklet.common.after import carrying
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import plan_views
+from buildplan.booklet.common.going_down import going_down
 from buildplan.booklet.common.known_steps import is_known
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
@@ -152,3 +155,30 @@ def test_a_tie_is_drawn_with_both_parts_in_their_colours_and_its_lock_between(po
                 rounds = bodies.centre[(bodies.names == tie.name) & ~bodies.is_link]
                 assert len(rounds) == 2
                 assert heights[0] < rounds[:, 1].min() <= rounds[:, 1].max() < heights[1]
+
+
+def test_what_came_on_last_comes_off_first(word: Book, portal: Book) -> None:
+    """The word off the beam, then the beam off the columns, each by as many ties as the graph has
+    there."""
+    told = [row for row in going_down(word) if "at both sides while one undoes" in row]
+    assert len(told) == 2
+    letters = [p.name for p in word.framework.parts if p.name.startswith("W.")]
+    assert all(name in told[0] for name in letters)
+    assert " part B " in told[1]
+    on_columns = [t for t in word.framework.ties if {j[0] for j in t.joints} & {"P", "Q"}]
+    assert f"undoes the {len(on_columns)} ties" in told[1]
+    (arch,) = (row for row in going_down(portal) if "while one undoes" in row)
+    assert f"undoes the {len(portal.framework.ties)} ties" in arch
+
+
+def test_the_longest_part_is_told_for_the_door(portal: Book) -> None:
+    """The arch: from the outside of one foot to that of the other, as far as its joints go and a
+    balloon's gauge."""
+    joints = [j for j in portal.framework.joints if j.startswith("T.")]
+    across = np.ptp([portal.shape.at[joint][0] for joint in joints])
+    gauge = max(b.gauge_m for b in portal.framework.balloons.values())
+    text = re.sub("<[^>]*>", "", " ".join(carrying(portal)))
+    assert "the longest, T, is" in text
+    inches = round((across + gauge) / 0.0254)
+    told = [f"{feet} ft {left} in" for feet, left in (divmod(inches + o, 12) for o in (-1, 0, 1))]
+    assert any(f"{wide} wide" in text.split("the longest")[1] for wide in told)

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
+import numpy as np
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.ballasting import STANDING
@@ -23,6 +24,7 @@ from buildplan.drawing.techniques.ballast import tie_ballast
 from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.evaluation.figures import weight_words, wind_words
 from buildplan.language.messages import mark
+from buildplan.shape.carrying import parts
 from buildplan.shape.whereabouts import group_words
 
 VIEW_HEIGHT, SIDE_HEIGHT = 160.0, 110.0
@@ -43,7 +45,7 @@ def standing(book: Book) -> Section:
         *([] if stands else [_view(book, "corner", VIEW_HEIGHT)]),
         _tied_on(book) or _view(book, "side", SIDE_HEIGHT),
         heading(voice.say("Carry it")),
-        Items(_carrying(book)),
+        Items(carrying(book)),
     ]
     title = voice.say(STANDING)
     return Section(title, beside(book.paper, first, second), titled=True, runs_on=True)
@@ -126,7 +128,8 @@ def _tips(book: Book) -> str:
     )
 
 
-def _carrying(book: Book) -> list[str]:
+def carrying(book: Book) -> list[str]:
+    """How large the piece is at a door, and the longest of its parts."""
     voice, facts = book.voice, book.facts
     return [
         voice.say(
@@ -136,7 +139,31 @@ def _carrying(book: Book) -> list[str]:
             width=strong(voice.tell(size_words(facts.width_m, book.units))),
             depth=strong(voice.tell(size_words(facts.depth_m, book.units))),
         ),
+        *_carried_apart(book),
     ]
+
+
+def _carried_apart(book: Book) -> Iterator[str]:
+    """How large the longest of its parts is, which go through a door one by one."""
+    voice = book.voice
+    if not book.framework.parts:
+        return
+    sizes = {
+        part.name: [part.extent_m(axis) for axis in np.eye(3)]
+        for part in parts(book.framework, book.shape)
+    }
+    longest = max(sizes, key=lambda name: max(sizes[name]))
+    width, height, depth = (
+        strong(voice.tell(size_words(length_m, book.units))) for length_m in sizes[longest]
+    )
+    yield voice.say(
+        "Its parts go through a door one by one, tied together where it will stand: the longest,"
+        " {part}, is {height} high, {width} wide and {depth} deep.",
+        part=longest,
+        height=height,
+        width=width,
+        depth=depth,
+    )
 
 
 def taking_down(book: Book, last: Sequence[Flowable] = ()) -> Section:

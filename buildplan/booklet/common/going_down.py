@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from buildplan.booklet.common.book import Book
 from buildplan.document.text import strong
+from buildplan.instructions.setting_up import comes_up, is_tying, ties_of
 from buildplan.sequence.reach import WITH_ONE_AT_FOOT, lifters
 
 
@@ -16,6 +19,7 @@ def going_down(book: Book) -> list[str]:
     return [
         voice.say("Clear people away, put on safety glasses"),
         *([untied] if held else []),
+        *_taken_apart(book),
         _lowered(book),
         *([voice.say("Untie the ballast once the piece lies flat")] if ballasted else []),
         voice.say(
@@ -27,6 +31,27 @@ def going_down(book: Book) -> list[str]:
             balloons=strong(voice.whole(book.facts.total)),
         ),
     ]
+
+
+def _taken_apart(book: Book) -> Iterator[str]:
+    """The parts that were lifted on top of others come off, the last first, each while it is
+    held."""
+    voice, context = book.voice, book.context
+    steps = [step for step in book.steps if is_tying(step)]
+    blocks = [parts for step in steps for parts in comes_up(context, step)]
+    gone: set[str] = set()
+    for parts in reversed(blocks):
+        yield voice.say_count(
+            "{people} people hold part {parts} at both sides while one undoes the {ties} ties that"
+            " hold it; they lift it down and lay it flat",
+            "{people} people hold parts {parts} at both sides while one undoes the {ties} ties that"
+            " hold them; they lift them down as one and lay them flat",
+            len(parts),
+            people=strong(voice.whole(lifters(book.shape))),
+            parts=voice.listed(list(parts)),
+            ties=len(ties_of(context, parts, gone)),
+        )
+        gone |= {*parts}
 
 
 def _lowered(book: Book) -> str:
