@@ -177,7 +177,7 @@ def test_the_longest_part_is_told_for_the_door(portal: Book) -> None:
     joints = [j for j in portal.framework.joints if j.startswith("T.")]
     across = np.ptp([portal.shape.at[joint][0] for joint in joints])
     gauge = max(b.gauge_m for b in portal.framework.balloons.values())
-    text = re.sub("<[^>]*>", "", " ".join(carrying(portal)))
+    text = re.sub("<[^>]*>", "", " ".join(carrying(portal))).replace("\u00a0", " ")
     assert "the longest, T, is" in text
     inches = round((across + gauge) / 0.0254)
     told = [f"{feet} ft {left} in" for feet, left in (divmod(inches + o, 12) for o in (-1, 0, 1))]
