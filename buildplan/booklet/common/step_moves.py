@@ -24,7 +24,8 @@ from buildplan.drawing.standing_up import standing_up_picture
 from buildplan.drawing.techniques import balloons_brought, moves_by_kind
 from buildplan.drawing.techniques.braces import tie_end
 from buildplan.framework.cells import STRAIGHT
-from buildplan.framework.model import Cell, Role
+from buildplan.framework.model import Cell
+from buildplan.sequence.grouping import is_for_courses
 from buildplan.sequence.model import Kind, Operation, Step
 
 # What is done to a chain before it is laid; what is done to the whole piece at once.
@@ -167,10 +168,10 @@ def _move(book: Book, operation: Operation) -> Hashable:
             mixed = len({framework.link[link].balloon for link in operation.links}) > 1
             return kind, bool(operation.locks), mixed
         case Kind.CHAIN:
-            links = operation.links
-            if framework.link[links[0]].role is Role.BRACE or len(links) < LONG_FROM:
-                return kind, len(links)
-            return kind, len(links) % 2  # a longer chain is tied as one before it
+            length, waits = len(operation.links), is_for_courses(book.context.piece, operation)
+            if length < LONG_FROM or not waits:
+                return kind, length  # the words of its picture say what it is made of
+            return kind, length % 2  # a longer chain is tied as one before it
         case Kind.LAY:
             return kind, operation.joints
     return kind
