@@ -14,7 +14,7 @@ from shapely.geometry import Polygon
 from buildplan.drawing.cell_layout import CellLayout, Stub, lay_cell, newest_brace
 from buildplan.drawing.cell_words import Clutter, Stick, best_spot, gap, word_box
 from buildplan.drawing.colours import mix
-from buildplan.drawing.corner_marks import crossed_out, hatching
+from buildplan.drawing.corner_marks import boxed_in, crossed_out, hatching
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import (
     INK,
@@ -122,8 +122,11 @@ class _CellDrawing:
                 repeat=False,
             )
             layers.append((IN_FRONT, marks))
+        singles = [link for link in laid.links if link.role is Role.SINGLE]
+        tied = {joint for link in singles for joint in (link.start, link.finish)}
         for joint in cell.skipped:
-            layers.append((IN_FRONT + 1, crossed_out(laid.spots[joint], radius * 1.1)))
+            sign = boxed_in if joint in tied else crossed_out
+            layers.append((IN_FRONT + 1, sign(laid.spots[joint], radius * 1.1)))
         layers.append((IN_FRONT - 1, order_discs(rows_of(self._newest), laid.spots, radius)))
         return [marks for _, marks in sorted(layers, key=lambda layer: -layer[0])]
 

@@ -7,7 +7,6 @@ where it would lie over new work. Chains that go on unbraced are stubs in outlin
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from math import fsum
 
@@ -17,14 +16,15 @@ from shapely.geometry import Polygon
 
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Bodies, Scene, link_length_m
-from buildplan.drawing.camera import Camera, PaperView
-from buildplan.drawing.corner_marks import CROSS_PT, crossed_out, hatching
+from buildplan.drawing.camera import PaperView
+from buildplan.drawing.corner_marks import CROSS_PT, boxed_in, crossed_out, hatching
 from buildplan.drawing.cutaway import CutBody, cut_away, silhouettes
 from buildplan.drawing.framing import close_view
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import TIE_RADIUS, joint_dot, joint_tags, leaders
 from buildplan.drawing.marks import Box, Ink, Inset, Mark, MarkData, Picture, Point
 from buildplan.drawing.outlines import quantised_length
+from buildplan.drawing.panel import Panel
 from buildplan.drawing.plates import corner_plate, plate_box, title_plate
 from buildplan.drawing.scene import Stamper, frame_line
 from buildplan.drawing.shading import faint, paled
@@ -32,7 +32,6 @@ from buildplan.drawing.symbols import DONE_LINE, FAR_LINE, OUTLINE_LINE
 from buildplan.drawing.tied_sides import tied_sides
 from buildplan.drawing.visibility import behind_new, joints_m, paint_order
 from buildplan.drawing.way_round import (
-    TiedRow,
     boxes_between,
     brought_together,
     hand_below,
@@ -55,27 +54,6 @@ TIED_ROOM, JOINED_ROOM = 0.8, 1.3
 STUB_LONG, STUB_WIDE, STUB_APART_DEG = 0.5, 0.6, 44.0
 # How much tags shun new work, against standing near their joints.
 SHUN = 8.0
-
-
-@dataclass(frozen=True, eq=False)
-class Panel:
-    """What one close-up shows, and from where.
-
-    `joints` are where hands work. `rows` are the short chains that are tied there, in the
-    order of the work; joints that are tied in turn without one are a row each. `below` are joints
-    that lie on the floor, `skipped` those that no brace reaches, `shared` the link that this
-    brace has in common with another. `numbered` gives joints another place in the order than the
-    rows do, where they are tied in turn with joints of another panel.
-    """
-
-    scene: Scene
-    camera: Camera
-    joints: tuple[str, ...]
-    rows: tuple[TiedRow, ...] = ()
-    below: frozenset[str] = frozenset()
-    skipped: tuple[str, ...] = ()
-    shared: frozenset[str] = frozenset()
-    numbered: Mapping[str, int] | None = None
 
 
 @dataclass(frozen=True, eq=False)
@@ -259,7 +237,8 @@ class _CloseUpDrawing:
         ]
 
     def named(self, size: tuple[float, float], type_pt: float, blocked: list[Box]) -> list[Mark]:
-        """The joints' dots and tags, with their order; skipped joints are crossed out."""
+        """The joints' dots and tags, with their order; skipped joints are crossed out, or in
+        a square where a single is tied."""
         panel, order = self.panel, order_of(self.panel.rows, self.panel.numbered)
         open_ = [joint for joint in panel.skipped if joint not in panel.joints]
         spots = {joint: self.spot(joint) for joint in (*panel.joints, *open_)}
@@ -277,14 +256,15 @@ class _CloseUpDrawing:
         marks = leaders(tags)
         hidden = behind_new(self.scene.bodies, self.view.camera, joints_m(self.scene, panel.joints))
         for joint in panel.skipped:
-            marks += crossed_out(spots[joint], self._cross_pt(joint))
+            sign = boxed_in if joint in panel.of_singles else crossed_out
+            marks += sign(spots[joint], self._cross_pt(joint))
         for joint, behind in zip(panel.joints, hidden, strict=True):
             marks += joint_dot(spots[joint], True, bool(behind))
         marks += ordered_tags([tag for tag in tags if tag.text not in open_], order)
         return [*marks, *joint_tags(tag for tag in tags if tag.text in open_)]
 
     def _cross_pt(self, joint: str) -> float:
-        """How far the cross on a skipped joint reaches: past the rounds of its lock, if any."""
+        """How far the sign of a skipped joint reaches: past the rounds of its lock, if any."""
         return 2 * CROSS_PT if joint in self.panel.joints else CROSS_PT
 
 

@@ -1,4 +1,5 @@
-"""Marks of a corner, alike on picture and diagram: a skipped joint, a shared balloon."""
+"""Marks of a corner, alike on picture and diagram: a skipped joint, one that only a single is tied
+to, a shared balloon."""
 
 from __future__ import annotations
 
@@ -15,7 +16,7 @@ SHARED_LINE = Ink(stroke="#5C6B78", width=0.7)
 
 
 def crossed_out(spot: Point, reach: float = CROSS_PT) -> list[Mark]:
-    """A joint that nothing is tied to."""
+    """A joint that no brace reaches and nothing is tied to."""
     x, y = spot
     lines = (
         ((x - reach, y - reach), (x + reach, y + reach)),
@@ -23,6 +24,19 @@ def crossed_out(spot: Point, reach: float = CROSS_PT) -> list[Mark]:
     )
     white = Ink(stroke="#FFFFFF", width=3.4)
     return [Polyline(line, ink) for ink in (white, CROSS) for line in lines]
+
+
+def boxed_in(spot: Point, reach: float = CROSS_PT) -> list[Mark]:
+    """A joint that no brace reaches, where a single is tied: within a square."""
+    x, y = spot
+    edges = (
+        (x - reach, y - reach),
+        (x + reach, y - reach),
+        (x + reach, y + reach),
+        (x - reach, y + reach),
+    )
+    white = Ink(stroke="#FFFFFF", width=3.4)
+    return [Polyline(edges, ink, closed=True) for ink in (white, CROSS)]
 
 
 def hatching(area: BaseGeometry, apart: float = HATCH_PT) -> list[Mark]:

@@ -10,7 +10,6 @@ import numpy as np
 
 from buildplan.drawing.bodies import Scene, link_length_m
 from buildplan.drawing.camera import Camera, PaperView
-from buildplan.drawing.closeup import Panel
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.framing import view_of
 from buildplan.drawing.labels import DARK
@@ -26,6 +25,7 @@ from buildplan.drawing.marks import (
     Picture,
     Point,
 )
+from buildplan.drawing.panel import Panel
 from buildplan.drawing.scene import RING_MARGIN_PT
 from buildplan.drawing.seat import STANDING_WHOLE
 from buildplan.drawing.visibility import joints_m

@@ -12,8 +12,7 @@ from functools import partial
 from shapely.geometry import box
 
 from buildplan.drawing.bodies import Scene
-from buildplan.drawing.closeup import Panel
-from buildplan.drawing.corner_marks import CROSS_PT, crossed_out, hatching
+from buildplan.drawing.corner_marks import CROSS_PT, boxed_in, crossed_out, hatching
 from buildplan.drawing.course_plan import SINGLE, PlannedCourse
 from buildplan.drawing.eye import Eye, eye_marks
 from buildplan.drawing.labels import DARK, Tag, joint_dot, tag_size
@@ -21,6 +20,7 @@ from buildplan.drawing.line_art import lock_mark
 from buildplan.drawing.map_style import LOCK_RADIUS, joint_marks
 from buildplan.drawing.marks import Circle, Ink, Mark, Picture, Point, Polyline
 from buildplan.drawing.order_discs import order_disc
+from buildplan.drawing.panel import Panel
 from buildplan.drawing.scene import LEAST_RING_PT, RING_LINE
 from buildplan.drawing.symbols import OUTLINE_LINE
 from buildplan.drawing.visibility import behind_new, joints_m
@@ -56,6 +56,7 @@ class PictureSign(Enum):
     LOCK = auto()  # beside a joint of a diagram
     HAND = auto()
     SKIPPED = auto()
+    OF_SINGLE = auto()  # a skipped joint that a single is tied to
     SHARED = auto()
     STUB = auto()
     EYE = auto()
@@ -84,7 +85,8 @@ def signs_of(panel: Panel) -> frozenset[PictureSign]:
         PictureSign.END_KNOT: False in order.knot.values(),
         PictureSign.TWIST: not scene.new_locks.isdisjoint(joints),
         PictureSign.HAND: not panel.below.isdisjoint(joints),
-        PictureSign.SKIPPED: bool(panel.skipped),
+        PictureSign.SKIPPED: not panel.of_singles.issuperset(panel.skipped),
+        PictureSign.OF_SINGLE: bool(panel.of_singles),
         PictureSign.SHARED: bool(panel.shared),
         PictureSign.STUB: _has_stubs(scene, joints),
     }
@@ -171,6 +173,10 @@ def _skipped(joint: str) -> list[Mark]:
     return [*crossed_out(MIDDLE, 2 * CROSS_PT), *joint_dot(MIDDLE, tied=True)]
 
 
+def _of_single(joint: str) -> list[Mark]:
+    return [*boxed_in(MIDDLE, 1.6 * CROSS_PT), *joint_dot(MIDDLE, tied=True)]
+
+
 def _shared(joint: str) -> list[Mark]:
     edges = ((6.0, 3.0), (WIDE - 6, 3.0), (WIDE - 6, HIGH - 3), (6.0, HIGH - 3))
     outline = Polyline(edges, Ink(stroke=DARK, width=0.6), closed=True)
@@ -227,6 +233,7 @@ _DRAWN: Mapping[PictureSign, Callable[[str], list[Mark]]] = {
     PictureSign.LOCK: _lock,
     PictureSign.HAND: _hand,
     PictureSign.SKIPPED: _skipped,
+    PictureSign.OF_SINGLE: _of_single,
     PictureSign.SHARED: _shared,
     PictureSign.STUB: _stub,
     PictureSign.EYE: _eye,

@@ -17,8 +17,9 @@ from buildplan.booklet.common.step_pictures import StepPanels, step_panels
 from buildplan.booklet.common.step_words import PLACE
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
+from buildplan.drawing.corner_marks import CROSS
 from buildplan.drawing.labels import label_boxes
-from buildplan.drawing.marks import Inset, Label, MarkData, Picture
+from buildplan.drawing.marks import Inset, Label, MarkData, Picture, Polyline
 from buildplan.drawing.sign_key import PictureSign
 
 PIECES = ["reading_star", "gallery/dawn_column", "gallery/story_wall"]
@@ -107,3 +108,19 @@ def test_several_eyes_are_numbered_as_their_close_ups(name: str) -> None:
         for title, closeup in zip(titles, panels.closeups, strict=True):
             plates = [m for m in closeup.marks if isinstance(m, Inset) and m.picture.alt == title]
             assert len(plates) == 1
+
+
+def test_a_joint_with_a_single_has_a_sign_of_its_own() -> None:
+    """Every joint that a corner of the star leaves out carries a single: nothing is crossed out,
+    and each is in a square on its picture and on its diagram."""
+    used = signs_used(book_of("reading_star"), plan_views(book_of("reading_star")))
+    assert PictureSign.OF_SINGLE in used
+    assert PictureSign.SKIPPED not in used
+    corners = [panels for panels in panels_of("reading_star") if panels.corner]
+    assert len(corners) == 10
+    for panels in corners:
+        for picture in (*panels.closeups, panels.corner):
+            assert picture is not None
+            marks = [mark for mark in picture.marks if isinstance(mark, Polyline)]
+            assert sum(mark.ink == CROSS and len(mark.points) == 4 for mark in marks) == 2
+            assert not any(mark.ink == CROSS and len(mark.points) == 2 for mark in marks)

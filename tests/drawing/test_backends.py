@@ -13,7 +13,7 @@ from PIL import Image
 from reportlab.pdfgen.canvas import Canvas
 
 from buildplan.drawing.camera import CAMERAS
-from buildplan.drawing.closeup import Panel, close_up
+from buildplan.drawing.closeup import close_up
 from buildplan.drawing.fonts import REGULAR, register_fonts
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import (
@@ -28,6 +28,7 @@ from buildplan.drawing.marks import (
     Polyline,
     Stamp,
 )
+from buildplan.drawing.panel import Panel
 from buildplan.drawing.pdf import draw_picture, form_name, picture_pdf
 from buildplan.drawing.png import picture_png
 from buildplan.drawing.scene import finished_picture, step_picture

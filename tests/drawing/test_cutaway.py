@@ -10,10 +10,11 @@ from drawn_pieces import brace_scene
 from shapely.geometry import Point
 
 from buildplan.drawing.camera import CAMERAS
-from buildplan.drawing.closeup import Panel, close_up, uncovered
+from buildplan.drawing.closeup import close_up, uncovered
 from buildplan.drawing.cutaway import CUT_LINE, GAP_PT, cut_away, silhouettes
 from buildplan.drawing.framing import view_of
 from buildplan.drawing.marks import Polyline
+from buildplan.drawing.panel import Panel
 
 
 @pytest.mark.parametrize("name", ["front", "back", "side", "top", "corner"])

@@ -5,9 +5,10 @@ from drawn_pieces import brace_scene
 from shapely.geometry import Point, box
 
 from buildplan.drawing.camera import CAMERAS
-from buildplan.drawing.closeup import Panel, close_up
+from buildplan.drawing.closeup import close_up
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import Circle, Inset, Picture
+from buildplan.drawing.panel import Panel
 from buildplan.drawing.plates import corner_plate, plate_box, title_plate
 
 BLANK = Picture(30, 20, (), "")

@@ -12,7 +12,7 @@ from buildplan.booklet.common.progress import BuildProgress
 from buildplan.booklet.common.spurs import spur_of_step
 from buildplan.drawing.camera import Camera, angle_between_deg
 from buildplan.drawing.cell_layout import corner_at, newest_brace
-from buildplan.drawing.closeup import Panel
+from buildplan.drawing.panel import Panel
 from buildplan.drawing.parts_apart import parts_apart, seat_beside
 from buildplan.drawing.seat import ACROSS, LOOKING_DOWN, OPEN_END, brace_seat, seat_before
 from buildplan.drawing.way_round import TiedRow

@@ -23,6 +23,7 @@ from buildplan.document.text import DISPLAY, LEAD, SMALL, STRONG, plain, strong,
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
+from buildplan.drawing.seat import ACROSS
 from buildplan.drawing.techniques.ends import balloon_ends
 from buildplan.evaluation.figures import minutes_words
 from buildplan.framework import cells as cells_of
@@ -170,7 +171,7 @@ def _word_told(word: str, meaning: str, voice: Voice) -> Words:
 def reading_guide(book: Book, views: Views, rest: Sequence[Section]) -> Section:
     """How to read the booklet: what follows in it, the trade's words, and how parts are drawn."""
     voice = book.voice
-    pictures = [heading(voice.say("Pictures")), Items(_about_pictures(book))]
+    pictures = [heading(voice.say("Pictures")), Items(_about_pictures(book, views))]
     first = [heading(voice.say("In this booklet")), contents(rest, voice)]
     words = [_word_told(word, meaning, voice) for word, meaning in words_used(book)]
     second = [
@@ -211,12 +212,17 @@ def words_used(book: Book) -> list[tuple[str, str]]:
     ]
 
 
-def _about_pictures(book: Book) -> list[str]:
+def _about_pictures(book: Book, views: Views) -> list[str]:
+    """What is said of how pictures are drawn, and of the words that stand on them."""
     voice = book.voice
+    seats = {one.panel.camera.name for step in book.steps for one in views.of(step)}
+    braced = bool(book.framework.braces)
     several = len(set(book.patterns.values())) > 1
     return [
         voice.say("What a step adds is in full colour; what stands is pale or cut away."),
         *([voice.say("Signs on balloons: see the table of balloons.")] if several else []),
+        *([voice.say("Front up: its front faces you as it lies.")] if braced else []),
+        *([voice.say("From across: straight across the corner.")] if ACROSS in seats else []),
     ]
 
 

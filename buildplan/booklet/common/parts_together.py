@@ -6,8 +6,9 @@ from collections.abc import Mapping
 
 from buildplan.booklet.common.book import Book
 from buildplan.design.measures import length_words
-from buildplan.drawing.closeup import Panel, close_up
+from buildplan.drawing.closeup import close_up
 from buildplan.drawing.marks import Picture
+from buildplan.drawing.panel import Panel
 from buildplan.drawing.parts_apart import parts_tied
 from buildplan.drawing.putting_together import PartShown, put_together_picture
 from buildplan.drawing.seat import seat_before

@@ -37,6 +37,7 @@ MEANINGS: Mapping[PictureSign, str] = {
     PictureSign.LOCK: mark("lock"),
     PictureSign.HAND: mark("reach in from below"),
     PictureSign.SKIPPED: mark("no brace is tied here"),
+    PictureSign.OF_SINGLE: mark("only a single is tied here"),
     PictureSign.SHARED: mark("shared balloon"),
     PictureSign.STUB: mark("chain that goes on"),
     PictureSign.EYE: mark("you look from here"),

@@ -10,9 +10,9 @@ import numpy as np
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.progress import BuildProgress
 from buildplan.drawing.camera import Camera
-from buildplan.drawing.closeup import Panel
 from buildplan.drawing.eye import eyes_for, eyes_on
 from buildplan.drawing.marks import Picture
+from buildplan.drawing.panel import Panel
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import FROM_ABOVE
 from buildplan.drawing.spur_diagrams import Spur, spur_ladder, spur_plan

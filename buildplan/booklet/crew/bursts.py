@@ -12,8 +12,9 @@ from buildplan.document.layout import Columns, in_pairs
 from buildplan.document.text import SMALL, STRONG, plain, unbroken
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import Camera
-from buildplan.drawing.closeup import Panel, close_up
+from buildplan.drawing.closeup import close_up
 from buildplan.drawing.marks import Picture
+from buildplan.drawing.panel import Panel
 from buildplan.drawing.seat import standing_seat
 from buildplan.instructions.repairs import ACTS, BURST_CAUTION, act_told, lock_act_told
 from buildplan.language.messages import Message
