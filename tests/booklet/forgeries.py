@@ -179,6 +179,18 @@ def meta(key: str, old: str, new: str) -> Callable[[Pdf], None]:
     return change
 
 
+def meta_sign(key: str) -> Callable[[Pdf], None]:
+    """The last letter or digit of a field of the metadata, another."""
+
+    def change(pdf: Pdf) -> None:
+        with pdf.open_metadata(set_pikepdf_as_editor=False) as found:
+            told = str(found[key])
+            at = max(n for n, sign in enumerate(told) if sign.isalnum())
+            found[key] = told[:at] + ("1" if told[at] == "0" else "0") + told[at + 1 :]
+
+    return change
+
+
 def nothing(_: Pdf) -> None:
     return
 
@@ -254,10 +266,10 @@ SEEN: dict[str, Forgery] = {
         in_catalogue("/PageLabels", lambda _: Dictionary(Nums=Array([0, Dictionary(S=Name.r)])))
     ),
     "buyer in the metadata": opened(meta("bpcopy:fields", "Inés", "Bea")),
-    "serial in the metadata": opened(meta("bpcopy:serial", "-", "-0")),
-    "list of pages": opened(meta("bpcopy:pages", "a", "b")),
-    "list of parts": opened(meta("bpcopy:parts", "a", "b")),
-    "seal": opened(meta("bpcopy:seal", "a", "b")),
+    "serial in the metadata": opened(meta_sign("bpcopy:serial")),
+    "list of pages": opened(meta_sign("bpcopy:pages")),
+    "list of parts": opened(meta_sign("bpcopy:parts")),
+    "seal": opened(meta_sign("bpcopy:seal")),
     "revision appended": appended(crop),
 }
 UNSEEN: dict[str, Forgery] = {
