@@ -62,7 +62,12 @@ def verify_copy(
 def _verified(file: Path, secret: bytes, voice: Voice) -> Verified:
     """What the check of a file finds; a wrong call where it is no sold copy."""
     from buildplan.business.copies.serial import NoSerialError
-    from buildplan.business.copies.verifying import DamagedFileError, verify
+    from buildplan.business.copies.verifying import (
+        DamagedFileError,
+        LockedFileError,
+        PrintedAnewError,
+        verify,
+    )
     from buildplan.commands.files import unreadable
     from buildplan.screen.sold import verify_companion
 
@@ -84,6 +89,20 @@ def _verified(file: Path, secret: bytes, voice: Voice) -> Verified:
             if page
             else voice.say(
                 "{file} is no PDF, or a damaged one: ask the seller for another", file=str(file)
+            )
+        ) from None
+    except LockedFileError:
+        raise typer.BadParameter(
+            voice.say("{file} opens with a password: save it without one", file=str(file))
+        ) from None
+    except PrintedAnewError as error:
+        raise typer.BadParameter(
+            voice.say(
+                "{file} was printed or saved anew by another program: serial {serial} stands on "
+                "its pages, but its seal is gone, and it cannot be judged; ask for the file as it "
+                "was sold",
+                file=str(file),
+                serial=error.serial,
             )
         ) from None
     except NoSerialError:

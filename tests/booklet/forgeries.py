@@ -11,33 +11,22 @@ from __future__ import annotations
 
 import io
 import tempfile
-import warnings
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
 import pikepdf
+from forging import Forgery, Pdf, in_catalogue, nothing, on_page, opened, script
 from pikepdf import Array, Dictionary, Name, String
+from seldom_forged import SEEN_SELDOM, UNREAD, UNSEEN_SELDOM
 from sold_copies import sold_copy
 
-from buildplan.business.copies.verifying import DamagedFileError, verify
-
-Pdf = pikepdf.Pdf
-Forgery = Callable[[bytes], bytes]
-
-
-def opened(change: Callable[[Pdf], None], **how: Any) -> Forgery:
-    """A change of the opened file, saved again."""
-
-    def forged(data: bytes) -> bytes:
-        with pikepdf.open(io.BytesIO(data)) as pdf, warnings.catch_warnings():
-            warnings.simplefilter("ignore")  # of fields that are in no form
-            change(pdf)
-            out = io.BytesIO()
-            pdf.save(out, **how)
-        return out.getvalue()
-
-    return forged
+from buildplan.business.copies.verifying import (
+    DamagedFileError,
+    LockedFileError,
+    PrintedAnewError,
+    verify,
+)
 
 
 def words(pdf: Pdf) -> None:
@@ -66,13 +55,6 @@ def other_glyphs(pdf: Pdf) -> None:
     file.write(bytes(data))
 
 
-def on_page(key: str, value: Callable[[Pdf], Any]) -> Callable[[Pdf], None]:
-    def change(pdf: Pdf) -> None:
-        pdf.pages[3].obj[key] = value(pdf)
-
-    return change
-
-
 def above_pages(key: str, value: Any) -> Callable[[Pdf], None]:
     """A key of the tree of pages, which pages have where they have none of their own."""
 
@@ -81,13 +63,6 @@ def above_pages(key: str, value: Any) -> Callable[[Pdf], None]:
             if key in page.obj:
                 del page.obj[key]
         pdf.Root.Pages[key] = value
-
-    return change
-
-
-def in_catalogue(key: str, value: Callable[[Pdf], Any]) -> Callable[[Pdf], None]:
-    def change(pdf: Pdf) -> None:
-        pdf.Root[key] = value(pdf)
 
     return change
 
@@ -135,10 +110,6 @@ def link_elsewhere(pdf: Pdf) -> None:
 def layer(pdf: Pdf) -> None:
     group = pdf.make_indirect(Dictionary(Type=Name.OCG, Name=String("over")))
     pdf.Root.OCProperties = Dictionary(OCGs=Array([group]), D=Dictionary(ON=Array([group])))
-
-
-def script(pdf: Pdf) -> Dictionary:
-    return Dictionary(S=Name.JavaScript, JS=String("app.alert(1)"))
 
 
 def swapped(pdf: Pdf) -> None:
@@ -189,10 +160,6 @@ def meta_sign(key: str) -> Callable[[Pdf], None]:
             found[key] = told[:at] + ("1" if told[at] == "0" else "0") + told[at + 1 :]
 
     return change
-
-
-def nothing(_: Pdf) -> None:
-    return
 
 
 def appended(change: Callable[[Pdf], None]) -> Forgery:
@@ -298,11 +265,19 @@ def verdict(data: bytes, key: bytes = b"") -> str:
             return str(verify(file, key).verdict.value)
         except DamagedFileError:
             return "damaged"
+        except LockedFileError:
+            return "locked"
+        except PrintedAnewError:
+            return "printed anew"
 
 
 def main() -> None:
     """Print the table."""
-    for head, forgeries in (("has to be found", SEEN), ("has to be good", UNSEEN)):
+    for head, forgeries in (
+        ("has to be found", SEEN | SEEN_SELDOM),
+        ("has to be whole", UNSEEN | UNSEEN_SELDOM),
+        ("cannot be judged", UNREAD),
+    ):
         for name, forged in forgeries.items():
             print(f"{head:18}{name:32}{verdict(forged(sold_copy()))}")
 

@@ -19,11 +19,14 @@ import pikepdf
 import pypdf
 import pytest
 from asn1crypto import core  # type: ignore[import-untyped]
-from forgeries import SEEN, UNSEEN, meta, opened, verdict
+from conftest import Call
+from forgeries import SEEN, UNSEEN, meta, verdict
+from forging import opened
 from pyhanko.keys import load_cert_from_pemder
 from pyhanko.pdf_utils.reader import PdfFileReader
 from pyhanko.sign.validation import validate_pdf_signature
 from pyhanko_certvalidator import ValidationContext
+from seldom_forged import SEEN_SELDOM, UNREAD
 from sold_copies import BUYER, sold_book, sold_copy
 
 from buildplan.booklet.editions import copy_of, print_booklet
@@ -42,6 +45,38 @@ PASSPHRASE = f"pass:{PASSWORD}"
 @pytest.mark.parametrize("name", SEEN)
 def test_what_changes_what_a_reader_sees_is_found(name: str) -> None:
     assert verdict(SEEN[name](sold_copy())) == Verdict.NOT_GOOD.value
+
+
+@pytest.mark.parametrize(
+    "name",
+    [
+        "programs of two fonts",
+        "drawings exchanged",
+        "order of the tags",
+        "page behind a page",
+        "title in the metadata alone",
+    ],
+)
+def test_what_is_less_often_thought_of_is_found(name: str) -> None:
+    assert verdict(SEEN_SELDOM[name](sold_copy())) == Verdict.NOT_GOOD.value
+
+
+@pytest.mark.parametrize(
+    ("name", "said"),
+    [
+        ("table of objects lost", "is no PDF, or a damaged one"),
+        ("opens with a password", "opens with a password: save it without one"),
+        ("printed anew", "on its pages, but its seal is gone"),
+    ],
+)
+def test_what_cannot_be_judged_is_told_as_it_is(
+    name: str, said: str, call: Call, tmp_path: Path
+) -> None:
+    file = tmp_path / "copy.pdf"
+    file.write_bytes(UNREAD[name](sold_copy()))
+    status, out, told = call("verify", file)
+    assert (status, out) == (2, "")
+    assert said in told
 
 
 @pytest.mark.parametrize("name", UNSEEN)
@@ -91,7 +126,7 @@ def test_what_a_file_says_of_itself_cannot_pass_for_a_verdict(tmp_path: Path) ->
     lines = verified_lines(verify(file), Voice())
     assert "Good." not in lines
     assert any("<U+000A><U+000A>Good.<U+202E>" in line for line in lines)
-    assert lines[-1].startswith("NOT GOOD")
+    assert lines[0].startswith("NOT GOOD")
 
 
 def test_only_signs_that_are_not_seen_are_shown_by_number() -> None:

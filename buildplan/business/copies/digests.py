@@ -30,6 +30,9 @@ NOT_PARTS = frozenset({"/Type", "/Pages", "/Metadata", "/Version", "/Extensions"
 # What of the file's own description (14.3.3) is shown to a reader; the rest programs write anew.
 SHOWN_OF_INFO = ("/Title", "/Author", "/Subject", "/Keywords")
 INFO, OUTLINES, FORM, ANNOTATIONS = "/Info", "/Outlines", "/AcroForm", "/Annots"
+# What readers show of the metadata (14.3.2), which programs that store a file keep as it is.
+METADATA = "/Metadata"
+SHOWN_OF_METADATA = ("dc:title", "dc:creator", "dc:description", "dc:subject", "dc:rights")
 # All that the field of a signature that is not seen may have (12.7.4.5, 12.8.1).
 OF_SIGNATURE = frozenset(
     ("/Type", "/Subtype", "/FT", "/T", "/V", "/Rect", "/F", "/P", "/AP", "/Lock", "/SV")
@@ -74,6 +77,10 @@ def _parts(pdf: pikepdf.Pdf, hasher: _Hasher) -> dict[str, str]:
     if isinstance(info, pikepdf.Dictionary):
         shown = {key: hasher.digest(info[key]) for key in SHOWN_OF_INFO if key in info}
         found[INFO] = _sha(_canonical(shown))[:SHORT]
+    if METADATA in pdf.Root:
+        with pdf.open_metadata(set_pikepdf_as_editor=False, update_docinfo=False) as meta:
+            words = {key: str(meta[key]) for key in SHOWN_OF_METADATA if key in meta}
+        found[METADATA] = _sha(_canonical(words))[:SHORT]
     return found
 
 

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from buildplan.business.copies.digests import FORM, INFO, OUTLINES
+from buildplan.business.copies.digests import FORM, INFO, METADATA, OUTLINES
 from buildplan.business.copies.signing import Signature
 from buildplan.business.copies.verifying import PageChanges, Verdict, Verified
 from buildplan.language.messages import mark
 from buildplan.language.shown import shown
 from buildplan.language.voice import Voice
 
+GOOD, WHOLE = mark("Good."), mark("Whole.")
+NOT_GOOD = mark("NOT GOOD: this is not the file that was printed.")
 PROVES = mark(
     "This proves that no page was changed, added, removed or moved since the file was printed, "
     "and that serial, buyer and plan belong together."
@@ -39,6 +41,7 @@ NAME_WIDTH = 10
 PARTS = {
     OUTLINES: mark("bookmarks"),
     INFO: mark("title or author"),
+    METADATA: mark("title or author"),
     FORM: mark("a form"),
     "/Names": mark("attachments, scripts or places that links lead to"),
     "/StructTreeRoot": mark("the words that are read aloud"),
@@ -54,32 +57,35 @@ def verified_lines(found: Verified, voice: Voice) -> list[str]:
     copy, judged = found.copy, found.key_given or not found.copy.keyed
     # only copies of the sale edition have a serial
     plan = voice.say("{piece}, sale edition", piece=copy.piece)
-    serial = _fits(found.serial_holds, judged, voice)
+    serial = _fits(found.serial_holds, judged, mark("fits plan and buyer"), voice)
+    seal = _fits(found.seal_holds, judged, mark("fits the list of what was printed"), voice)
     named = [
         (voice.say("Plan"), ", ".join(filter(None, (shown(plan), shown(copy.brand))))),
         (voice.say("For"), shown(copy.buyer) or voice.say("nobody named")),
         (voice.say("Serial"), f"{shown(found.serial)}: {serial}"),
-        (voice.say("Seal"), _fits(found.seal_holds, judged, voice)),
+        (voice.say("Seal"), seal),
         (voice.say("Pages"), f"{voice.whole(found.pages)}: {_pages_words(found.changes, voice)}"),
     ]
     if found.parts:
         named.append((voice.say("Beside"), _parts_words(found.parts, voice)))
     named += [(voice.say("Signed"), _signature_words(one, voice)) for one in found.signatures]
     wide = max(NAME_WIDTH, *(len(name) + 2 for name, _ in named))
-    lines = [*(f"{name:<{wide}}{words}" for name, words in named), ""]
+    rows = [f"{name:<{wide}}{words}" for name, words in named]
+    return [*(voice.say(one) for one in _verdict_words(found)), "", *rows]
+
+
+def _verdict_words(found: Verified) -> tuple[str, ...]:
+    """What the check comes to, before all else."""
     match found.verdict:
         case Verdict.GOOD:
-            said = (PROVES, KEYED, NOT_PROVED)
-            return [*lines, voice.say("Good."), *(voice.say(one) for one in said)]
+            return (GOOD, PROVES, KEYED, NOT_PROVED)
         case Verdict.WHOLE:
-            return [*lines, voice.say("Whole."), voice.say(UNKEYED)]
+            return (WHOLE, UNKEYED)
         case Verdict.KEYLESS:
-            return [*lines, voice.say(OTHER_KEY)]
+            return (OTHER_KEY,)
         case Verdict.NEEDS_KEY:
-            return [*lines, voice.say(NOT_JUDGED)]
-    if _key_alone_fails(found):
-        return [*lines, voice.say(WRONG_KEY)]
-    return [*lines, voice.say("NOT GOOD: this is not the file that was printed.")]
+            return (NOT_JUDGED,)
+    return (WRONG_KEY,) if _key_alone_fails(found) else (NOT_GOOD,)
 
 
 def _key_alone_fails(found: Verified) -> bool:
@@ -93,10 +99,11 @@ def _key_alone_fails(found: Verified) -> bool:
     )
 
 
-def _fits(holds: bool, judged: bool, voice: Voice) -> str:
+def _fits(holds: bool, judged: bool, fits: str, voice: Voice) -> str:
+    """Whether it `fits`; whether all is good the verdict says alone."""
     if not judged:
         return voice.say("cannot be judged without the key")
-    return voice.say("good") if holds else voice.say("DOES NOT FIT")
+    return voice.say(fits) if holds else voice.say("DOES NOT FIT")
 
 
 def _pages_words(changes: PageChanges, voice: Voice) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import io
 import re
 import unicodedata
-from collections.abc import Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from difflib import SequenceMatcher
 from enum import StrEnum
@@ -14,10 +14,11 @@ from pathlib import Path
 import pikepdf
 import pypdfium2
 
-from buildplan.business.copies.digests import FORM, page_digests, part_digests
+from buildplan.business.copies.digests import FORM, METADATA, page_digests, part_digests
 from buildplan.business.copies.serial import (
     NoSerialError,
     SoldCopy,
+    check_character,
     seal_holds,
     serial_of,
     stored_in,
@@ -26,6 +27,7 @@ from buildplan.business.copies.signing import Signature, signatures_in
 from buildplan.source.bounded import bytes_within
 
 MOST_BYTES = 256 * 1024 * 1024
+PRINTED_SERIAL = r"[0-9A-Z]{4}(?:-[0-9A-Z]{4}){3}"
 BETWEEN_WORDS = r"[\s()\[\]{}<>.,:;'\"&/+-]+"
 
 
@@ -96,25 +98,44 @@ class Verified:
         return self.verdict in (Verdict.GOOD, Verdict.WHOLE)
 
 
+class LockedFileError(Exception):
+    """A file that opens with a password alone."""
+
+
+class PrintedAnewError(NoSerialError):
+    """A file whose pages carry a serial, but that has nothing of what was sealed."""
+
+    def __init__(self, serial: str) -> None:
+        super().__init__(serial)
+        self.serial = serial
+
+
 class DamagedFileError(Exception):
     """A file that is no PDF, or one of which parts cannot be read."""
 
 
 def verify(path: Path, key: bytes = b"") -> Verified:
-    """Check a printed file. Raises NoSerialError when it has none, DamagedFileError when it is no
-    PDF that can be read, and OSError."""
+    """Check a printed file. Raises NoSerialError when it has none (PrintedAnewError when its pages
+    have), LockedFileError, DamagedFileError when it is no PDF that can be read, and OSError."""
     data = bytes_within(path, MOST_BYTES)
     try:
         return _verified(data, key)
     except NoSerialError:
         raise
+    except pikepdf.PasswordError as error:
+        raise LockedFileError from error
     except Exception as error:  # the readers of PDF raise errors of many kinds
         raise DamagedFileError from error
 
 
 def _verified(data: bytes, key: bytes) -> Verified:
-    with pikepdf.open(io.BytesIO(data)) as pdf:
-        stored = stored_in(pdf)
+    # a file whose table of objects has to be guessed may show each reader something else
+    with pikepdf.open(io.BytesIO(data), attempt_recovery=False) as pdf:
+        try:
+            stored = stored_in(pdf)
+        except NoSerialError:
+            _refuse_printed_anew(data)
+            raise
         found, parts = page_digests(pdf), part_digests(pdf)
         signed = FORM in pdf.Root
     wanted = (stored.serial, stored.copy.buyer)
@@ -132,13 +153,29 @@ def _verified(data: bytes, key: bytes) -> Verified:
         seal_holds=seal_holds(stored, used),
         changes=replace(page_changes(stored.pages, found), unmarked=tuple(sorted(unmarked))),
         key_given=bool(key),
-        parts=tuple(
-            sorted(
-                one for one in {**stored.parts, **parts} if stored.parts.get(one) != parts.get(one)
-            )
-        ),
+        parts=tuple(_changed_parts(stored.parts, parts)),
         signatures=signatures_in(data) if signed else (),
     )
+
+
+def _refuse_printed_anew(data: bytes) -> None:
+    """Raise PrintedAnewError where a page carries a serial."""
+    for text in _texts(data):
+        for found in filter(_is_serial, re.findall(PRINTED_SERIAL, text)):
+            raise PrintedAnewError(found)
+
+
+def _is_serial(text: str) -> bool:
+    letters = text.replace("-", "")
+    return check_character(letters[:-1]) == letters[-1]
+
+
+def _changed_parts(sealed: Mapping[str, str], found: Mapping[str, str]) -> Iterator[str]:
+    """Parts that are not as they were sealed; of older copies the metadata is not."""
+    for part in sorted({**sealed, **found}):
+        unsealed = part == METADATA and part not in sealed
+        if sealed.get(part) != found.get(part) and not unsealed:
+            yield part
 
 
 def page_changes(printed: Sequence[str], found: Sequence[str]) -> PageChanges:
