@@ -87,7 +87,7 @@ def put_before(words: bytes) -> Callable[[Pdf], None]:
 
 def page_behind(pdf: Pdf) -> None:
     """Another page of the same number, which no link leads to but the tree of pages does."""
-    other = pdf.make_indirect(Dictionary(pdf.pages[3].obj))
+    other = pdf.make_indirect(Dictionary(dict(pdf.pages[3].obj.items())))
     other.Contents = pdf.make_stream(b"0 0 9 9 re f")
     pdf.pages[3] = pikepdf.Page(other)
 
