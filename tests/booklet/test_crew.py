@@ -6,6 +6,7 @@ import io
 import re
 from collections import Counter
 from dataclasses import replace
+from itertools import pairwise
 from pathlib import Path
 
 import numpy as np
@@ -18,7 +19,7 @@ from type_sizes import type_sizes
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.loads import joints_words
 from buildplan.booklet.crew.run_lines import run_lines
-from buildplan.booklet.crew.times import timed_jobs
+from buildplan.booklet.crew.times import bars, timed_jobs
 from buildplan.booklet.editions import print_booklet
 from buildplan.business.buying.money import money_words
 from buildplan.business.buying.packing import bags
@@ -219,6 +220,10 @@ def test_timetable_has_every_job_and_no_time_in_which_nobody_is_at_it(book: Book
             assert one.acts
             if one.job.kind is JobKind.LOOK_OVER:
                 assert one.finish - one.start == pytest.approx(MINUTES[Kind.INSPECT])
+        timed = timed_jobs(part, work)
+        for person in {span.person for span in part.spans}:
+            lane = sorted(time for _, times in bars(part, timed, person) for time in times)
+            assert all(one[1] <= other[0] + 1e-9 for one, other in pairwise(lane))
 
 
 # 16 pt is the usual least for large print (from memory)

@@ -19,6 +19,8 @@ BARS = ("#D5DEE6", "#F0EBDD")
 LANE, BAR, NAME, TYPE, FOOT = 30.0, 16.0, 62.0, 9.0, 17.0
 LANE_GAP = 3.0  # below a bar; a number may stand above it
 GRIDS = (5, 10, 15, 30, 60, 120, 240, 480)
+SLIVER = 4.0  # a bar as narrow has a number only where its job has no other
+AT_ONCE = 0.5  # minutes: what goes on after so short a time is one bar
 MOST_LANES = 12
 
 
@@ -70,20 +72,54 @@ def _people(numbers: Sequence[int], voice: Voice) -> str:
     return voice.listed([voice.whole(number) for number in numbers])
 
 
-def bars(
-    part: PlaceWork, timed: Iterable[Stretch], person: int
-) -> list[tuple[Stretch, float, float]]:
-    """When a person is at which job."""
-    found = []
-    for one in timed:
+Times = list[tuple[float, float]]
+
+
+def bars(part: PlaceWork, timed: Iterable[Stretch], person: int) -> list[tuple[Stretch, Times]]:
+    """When a person is at which job, from when till when each time. What is done for two jobs at
+    once counts for the later one; of a job that has no other time the first half is its own."""
+    found: list[tuple[Stretch, Times]] = []
+    later: Times = []
+    for one in reversed([*timed]):
         steps = {step.number for step in one.job.steps}
         spans = [s for s in part.spans if s.person == person and steps & set(s.steps)]
         # short work is told together with what follows it, across the end of a job
         times = [(max(s.start, one.start), min(s.finish, one.finish)) for s in spans]
-        times = [(start, finish) for start, finish in times if finish > start]
-        if times:
-            found.append((one, min(t[0] for t in times), max(t[1] for t in times)))
-    return found
+        whole = _joined([(start, finish) for start, finish in times if finish > start])
+        if not whole:
+            continue
+        own = _outside(whole, later)
+        if not own:
+            start, finish = whole[0]
+            own = [(start, (start + finish) / 2)]
+            found = [(other, _outside(others, own) or others) for other, others in found]
+        found.append((one, own))
+        later = _joined([*later, *whole])
+    return found[::-1]
+
+
+def _joined(times: Times) -> Times:
+    """The same times without gaps too short to be drawn, in their order."""
+    whole: Times = []
+    for start, finish in sorted(times):
+        if whole and start <= whole[-1][1] + AT_ONCE:
+            whole[-1] = (whole[-1][0], max(finish, whole[-1][1]))
+        else:
+            whole.append((start, finish))
+    return whole
+
+
+def _outside(times: Times, others: Times) -> Times:
+    """What of some times is in none of the `others`, and long enough to be drawn."""
+    left = times
+    for start, finish in others:
+        left = [
+            part
+            for one in left
+            for part in ((one[0], min(one[1], start)), (max(one[0], finish), one[1]))
+            if part[1] > part[0] + AT_ONCE
+        ]
+    return left
 
 
 def chart(part: PlaceWork, jobs: Sequence[Job], width: float, title: str, voice: Voice) -> Picture:
@@ -104,25 +140,32 @@ def chart(part: PlaceWork, jobs: Sequence[Job], width: float, title: str, voice:
         low = height - LANE * (lane + 1) + LANE_GAP
         marks.append(Label((0, low + 5), lane_name(person, voice), TYPE, INK, anchor="start"))
         told_here, taken = [], 0.0
-        for one, start, finish in bars(part, timed, person):
-            left, right = NAME + start * scale, NAME + finish * scale
-            box = ((left, low), (right, low), (right, low + BAR), (left, low + BAR))
-            fill = BARS[one.job.number % 2]
-            marks.append(Polyline(box, Ink(fill, INK, 0.7), closed=True))
+        numbers: list[Mark] = []
+        for one, times in bars(part, timed, person):
+            sides = [(NAME + start * scale, NAME + finish * scale) for start, finish in times]
+            for left, right in sides:
+                box = ((left, low), (right, low), (right, low + BAR), (left, low + BAR))
+                fill = BARS[one.job.number % 2]
+                marks.append(Polyline(box, Ink(fill, INK, 0.7), closed=True))
             number = str(one.job.number)
             wide = text_width(number, TYPE, bold=True) + 3
-            at = ((left + right) / 2, low + BAR / 2 - TYPE * 0.36)
-            if right - left <= wide:  # above the bar, clear of the number before it
-                at = (max(at[0], taken + wide / 2), low + BAR + 2)
-                taken = at[0] + wide / 2
-            marks.append(Label(at, number, TYPE, INK, bold=True))
+            longest = max(right - left for left, right in sides)
+            for left, right in sides:
+                at = ((left + right) / 2, low + BAR / 2 - TYPE * 0.36)
+                if right - left <= wide:  # above the bar, clear of the number before it
+                    if right - left < min(SLIVER, longest):
+                        continue
+                    at = (max(at[0], taken + wide / 2), low + BAR + 2)
+                    taken = at[0] + wide / 2
+                numbers.append(Label(at, number, TYPE, INK, bold=True))
             at_work = voice.say(
                 "job {number} from {start} to {finish}",
                 number=number,
-                start=clock(start),
-                finish=clock(finish),
+                start=clock(times[0][0]),
+                finish=clock(times[-1][1]),
             )
             told_here.append(at_work)
+        marks += numbers
         told.append(lane_words(person, ", ".join(told_here), voice))
     return Picture(width, height, tuple(marks), sentences(f"{title}.", *told))
 
