@@ -17,7 +17,7 @@ from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.camera import CAMERAS, Camera, Vector
 from buildplan.framework.model import Brace, Cell, Framework
 from buildplan.sequence.courses import in_courses
-from buildplan.sequence.reach import is_flat
+from buildplan.shape.lying import lies_built
 from buildplan.shape.model import Shape
 
 # At the open end of a tube: so far round from straight outside, and so far above the floor.
@@ -183,7 +183,7 @@ def seat_before(framework: Framework, shape: Shape, joints: Sequence[str]) -> Ca
     if (
         _lie(framework, list(parts.values()), shape)
         if others
-        else not part.braces and is_flat(part, shape)
+        else not part.braces and lies_built(part, shape)
     ):
         return LOOKING_DOWN
     if others or not part.braces:
@@ -201,8 +201,8 @@ def seat_before(framework: Framework, shape: Shape, joints: Sequence[str]) -> Ca
 
 def _lie(framework: Framework, parts: Sequence[Framework], shape: Shape) -> bool:
     """Whether parts are tied as they lie on their backs: none of them is built standing."""
-    standing = any(in_courses(own) and not is_flat(own, shape) for own in parts)
-    return is_flat(framework, shape) and not standing
+    standing = any(in_courses(own) and not lies_built(own, shape) for own in parts)
+    return lies_built(framework, shape) and not standing
 
 
 def _room(shape: Shape, joints: Sequence[str]) -> float:

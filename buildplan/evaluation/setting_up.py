@@ -10,7 +10,8 @@ from buildplan.framework.model import Framework, Part
 from buildplan.instructions.model import LiesAt, SetUp, SharedKnots
 from buildplan.sequence.courses import built_pieces, in_courses
 from buildplan.sequence.hand_reach import HandReach
-from buildplan.sequence.reach import is_flat, is_one_layer
+from buildplan.sequence.reach import is_one_layer
+from buildplan.shape.lying import lies_built
 from buildplan.shape.model import FloatArray, Shape
 from buildplan.shape.tied_parts import doubled, part_of
 
@@ -105,7 +106,7 @@ def one_layer(framework: Framework, shape: Shape) -> frozenset[str]:
 
 def _stands(own: Framework, shape: Shape) -> bool:
     """Whether a part is built standing, not lying on its back."""
-    return in_courses(own) and not is_flat(own, shape)
+    return in_courses(own) and not lies_built(own, shape)
 
 
 def _middle(places: FloatArray) -> FloatArray:

@@ -13,7 +13,7 @@ import numpy as np
 
 from buildplan.framework.model import Framework, LongChain
 from buildplan.sequence.courses import built_pieces, in_courses
-from buildplan.sequence.reach import is_flat
+from buildplan.shape.lying import lies_built
 from buildplan.shape.model import FloatArray, Shape
 
 
@@ -49,7 +49,7 @@ def directions(framework: Framework, shape: Shape) -> Mapping[str, Direction]:
     one seen from above, of an open one as seen from the front."""
     found: dict[str, Direction] = {}
     for _, own in built_pieces(framework):
-        stands = in_courses(own) and not is_flat(own, shape)
+        stands = in_courses(own) and not lies_built(own, shape)
         for long in own.chains:
             found[long.letter] = _direction(long, shape, stands)
     return found

@@ -24,6 +24,7 @@ from buildplan.sequence.model import Access, Kind, Operation
 from buildplan.sequence.operations import FEWEST_LIFTERS, operations
 from buildplan.sequence.ordering import in_order
 from buildplan.sequence.unreached import out_of_reach
+from buildplan.shape.lying import lies_built, put_together_standing
 from buildplan.shape.model import FloatArray, Shape
 from buildplan.source.problems import Problem, ProblemKind
 
@@ -38,8 +39,6 @@ class ReachKind(ProblemKind):
 METRES_PER_LIFTER = 1.5
 # How far an edge is lifted while somebody reaches under, in degrees. From memory.
 LIFTED_DEG = 40.0
-# A piece so many times as wide and as high as it is deep lies flat while it is built. Ours.
-FLAT = 2.5
 # Joints that lie so near their common plane, as a mean square, are one layer.
 ONE_LAYER_M = 0.02
 # Of so many people or more who stand a piece up one keeps its foot from sliding. Ours.
@@ -79,8 +78,7 @@ def find_reach(framework: Framework, shape: Shape, hands: HandReach | None = Non
 def _tying(framework: Framework, shape: Shape) -> int:
     """How many people tie parts to one another: as many as lift the piece and, where parts are put
     together standing, one who ties what the others hold."""
-    stands = any(in_courses(own) and not is_flat(own, shape) for _, own in built_pieces(framework))
-    return lifters(shape) + (1 if stands else 0)
+    return lifters(shape) + (1 if put_together_standing(framework, shape) else 0)
 
 
 def ways_to_joints(
@@ -138,12 +136,6 @@ def _brought(own: Framework, ordered: Sequence[Operation]) -> FloatArray:
     return np.array(places, dtype=np.float64)
 
 
-def is_flat(own: Framework, shape: Shape) -> bool:
-    """Whether what is built without braces is flat, as a wall, and is built lying on its back."""
-    width, height, depth = np.ptp(np.array([shape.at[joint] for joint in own.joints]), axis=0)
-    return bool(min(width, height) > FLAT * depth)
-
-
 def is_one_layer(own: Framework, shape: Shape) -> bool:
     """Whether the joints of what is built lie in one plane, so that it has no inside."""
     places = np.array([shape.at[joint] for joint in own.joints])
@@ -157,7 +149,7 @@ class _About:
     def __init__(self, own: Framework, shape: Shape, hands: HandReach) -> None:
         self.part = PartBodies(own, shape, hands)
         self.hands = hands
-        self.stands = in_courses(own) and not is_flat(own, shape)
+        self.stands = in_courses(own) and not lies_built(own, shape)
         self.seen: dict[str, PartOnFloor] = {}
 
     def way_to(self, joint: str, there: np.ndarray) -> Access:

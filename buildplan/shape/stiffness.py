@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 import numpy as np
+from scipy import sparse
 
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import (
@@ -19,6 +20,7 @@ from buildplan.shape.bodies import (
 )
 from buildplan.shape.constants import CONSTANTS, Constant
 from buildplan.shape.locking import locks
+from buildplan.shape.lying import put_together_standing
 from buildplan.shape.model import ExtraBrace, FloatArray, Shape, Stiffness
 from buildplan.shape.softness import extra_braces, folds, softest_modes, softest_of_all
 from buildplan.shape.springs import Springs, answering, stiffness_matrix, together
@@ -92,7 +94,7 @@ def stiffness_of(framework: Framework, bodies: LinkBodies, shape: Shape, table: 
         mechanisms=shape.mechanisms,
         self_stresses=shape.self_stresses,
         folds=folds(matrices[0]),
-        folds_locked=folds(matrices[1]),
+        folds_locked=_folds_built(framework, shape, matrices[1], table),
         crowded=modes[0],
         locked=modes[1],
     )
@@ -116,3 +118,18 @@ def stiffening_braces(
         framework.places,
         constants["strut_stiffness"].value,
     )
+
+
+def _folds_built(
+    framework: Framework, shape: Shape, stiffness: sparse.csr_array, table: Table
+) -> int:
+    """In how many ways a piece with this stiffness folds once it is built. Parts that are put
+    together standing are never lifted as one: of them the floor carries the feet, on which they
+    press with their weight."""
+    free = folds(stiffness)
+    if not free or not put_together_standing(framework, shape):
+        return free
+    carried = np.zeros(stiffness.shape[0])
+    feet = [shape.row[joint] for joint in shape.standing.feet]
+    carried[3 * np.array(feet, int) + 1] = table["strut_stiffness"].value
+    return folds(sparse.csr_array(stiffness + sparse.diags_array(carried)))

@@ -19,6 +19,7 @@ from buildplan.shape.comparing import apart_m
 from buildplan.shape.constants import Constant
 from buildplan.shape.freedoms import all_free
 from buildplan.shape.kinds import ShapeKind
+from buildplan.shape.lying import put_together_standing
 from buildplan.shape.model import Shape, Stiffness
 from buildplan.shape.relaxing import relax_apart
 from buildplan.shape.settings import MANY_JOINTS
@@ -36,9 +37,12 @@ def folds_unlocked_m(
     framework: Framework, shape: Shape, found: Stiffness, constants: Mapping[str, Constant]
 ) -> float:
     """How far the joint that moves most goes, at least, when a piece folds that only its locks
-    keep in shape; 0 for one that keeps its shape without them, folds with them too, or does not
-    fit together. One shape that it folds to is looked for: it may fold further."""
+    keep in shape; 0 for one that keeps its shape without them, folds with them too, does not fit
+    together, or is put together standing, each part with its locks. One shape that it folds to is
+    looked for: it may fold further."""
     if not found.folds or found.folds_locked or not (shape.converged and shape.closes):
+        return 0.0
+    if put_together_standing(framework, shape):
         return 0.0
     bodies, positions = bodies_of(framework), shape.positions_m
     size = float(np.ptp(positions, axis=0).max())

@@ -1,0 +1,23 @@
+"""How what has no braces is built: lying on its back, if it is flat, else as it stands."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from buildplan.framework.model import Framework
+from buildplan.shape.model import Shape
+
+# A piece so many times as wide and as high as it is deep lies flat while it is built. Ours.
+FLAT = 2.5
+
+
+def lies_built(own: Framework, shape: Shape) -> bool:
+    """Whether what is built without braces is flat, as a wall, and is built lying on its back."""
+    width, height, depth = np.ptp(np.array([shape.at[joint] for joint in own.joints]), axis=0)
+    return bool(min(width, height) > FLAT * depth)
+
+
+def put_together_standing(framework: Framework, shape: Shape) -> bool:
+    """Whether parts are tied to one another as they stand: one of them is built so."""
+    parts = (part.framework for part in framework.parts)
+    return any(not own.braces and not lies_built(own, shape) for own in parts)
