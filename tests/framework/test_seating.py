@@ -210,6 +210,7 @@ def applied(file: Path, problem: dict[str, Any]) -> None:
     file.write_text(yaml.safe_dump(data, sort_keys=False), "utf-8")
 
 
+HIGH = BEAM.replace("up: 1", "up: 4")
 FOUR = f"name: B, build: {BEAM}", f"name: S, build: {SIGN}"
 BEHIND = "    ties: [[S.A1, B.D4], [S.A13, B.D2], [S.B1, B.B4], [S.B13, B.B2]]\n"
 CROSSED = "    ties: [[S.A1, B.B4], [S.A13, B.B2], [S.B1, B.D4], [S.B13, B.D2]]\n"
@@ -222,7 +223,7 @@ CROSSED = "    ties: [[S.A1, B.B4], [S.A13, B.B2], [S.B1, B.D4], [S.B13, B.D2]]\
         (FOUR, CROSSED, "ties-cannot-meet"),
         (FOUR, "", "loose-part"),
         ((*(f"name: {name}, build: {COLUMN.replace('rings: 3', 'rings: 7')}" for name in "LR"),
-          f"name: B, between: [L, R], build: {BEAM.replace('up: 1', 'up: 4')}"), "", "does-not-fit"),
+          f"name: B, between: [L, R], build: {HIGH}"), "", "does-not-fit"),
         ((FOUR[0], f"name: S, between: [B, T], build: {SIGN}", f"name: T, on: B, build: {TOWER}"),
          "", "nothing-meets"),
     ],
