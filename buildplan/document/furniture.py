@@ -78,13 +78,17 @@ class Furniture:
                 self.below.draw(canvas, paper.left, FOOT_BASELINE - FOOT_LINE, paper.measure)
 
     def stamped(self, canvas: PageCanvas, paper: Paper) -> None:
-        """The stamp, above the head."""
+        """The stamp, above the head on white, whatever ground a cover has there."""
         if not self.stamp:
             return
+        size, low = HEADING.fontSize, paper.height - HEAD_BASELINE + 16
+        wide = text_width(self.stamp, size, bold=True) + GAP
         with canvas.artifact():
+            canvas.setFillColor("#FFFFFF")
+            canvas.rect(paper.right - wide, low - 4, wide, size + 6, stroke=0, fill=1)
             canvas.setFillColor(INK)
-            canvas.setFont(BOLD, HEADING.fontSize)
-            canvas.drawCentredString(paper.width / 2, paper.height - HEAD_BASELINE + 16, self.stamp)
+            canvas.setFont(BOLD, size)
+            canvas.drawRightString(paper.right - GAP / 2, low, self.stamp)
 
 
 def _line(

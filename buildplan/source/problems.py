@@ -107,13 +107,14 @@ def in_words(problem: Problem, voice: Voice, file: str = "") -> str:
     if problem.line is not None:
         place = f"{place}:{problem.line}" if place else voice.say("line {line}", line=problem.line)
     parts = [part for part in (place, shown(problem.path)) if part]
+    told = voice.tell(problem.message)
     if problem.joints:
         where = problem.place or runs_words(problem.joints)
-        parts.append(voice.say("at {joints}", joints=where))
-    words = ": ".join([*parts, voice.tell(problem.message)])
-    if not problem.suggestion:
-        return words
-    return f"{words}; {suggestion_words(problem.suggestion, voice)}"
+        told = voice.say("at {joints}: {problem}", joints=where, problem=told)
+    if problem.suggestion:
+        helps = suggestion_words(problem.suggestion, voice)
+        told = voice.say("{problem}; {suggestion}", problem=told, suggestion=helps)
+    return ": ".join([*parts, told])
 
 
 def as_message(problem: Problem, file: str) -> Message:
