@@ -57,6 +57,8 @@ def _taking(context: Context, step: Step) -> list[Doing]:
     if taught is not None:
         if taught == context.teacher(Hand.JOIN, step) and step.kind is not Kind.LAY:
             return []
+        if is_flat(context, step) and context.teacher(Hand.LAY_NEXT, step) is not None:
+            return []  # the step that it is done as says so
         return [Doing(voice.say("Take the chains of the rows as in step {step}.", step=taught))]
     take = voice.say("Take the chains that this step names.")
     closed = [long.chain for long in coming(context, step) if long.chain.closed]
@@ -171,6 +173,8 @@ def which_tip(context: Context, step: Step) -> str:
     course = round_of(context, step)
     if course is not None and course.up is None and course.down is not None:
         return ""  # a ring that ends a column has nothing of its own
+    if is_flat(context, step):
+        return ""  # rows next to one another are laid alike
     if course is None or course.up is None:
         return context.voice.say("Go by the rows of this step.")
     return "" if _is_first_set_round(context, step) else _first_tip(context.voice, course)

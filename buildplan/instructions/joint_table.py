@@ -3,16 +3,17 @@ that are tied in, tail or neck."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from buildplan.framework.model import LongChain
-from buildplan.instructions import rows
 from buildplan.instructions.context import Context
-from buildplan.instructions.read_back import COLOURED_ROW
+from buildplan.language.phrases import runs_told
 from buildplan.sequence.model import Kind, Turn
 
 NOTHING = "–"
+APART = 10**6  # between the numbers of balloons of different sorts
 
 
 @dataclass(frozen=True)
@@ -50,17 +51,39 @@ def joint_table(context: Context, turns: Sequence[Turn]) -> JointTable | None:
 
 
 def balloons_between(context: Context, turns: Sequence[Turn]) -> Iterator[str]:
-    """`Balloons, tail first (leaf green): P2 – P7; P4 – P11`: those that are tied in with joints
-    of some turns, a line for each colour."""
-    found: dict[str, list[str]] = {}
+    """`Balloons P2-P7 and P4-P11 (leaf green): tail at the joint named first`: those that are tied
+    in with joints of some turns, a line for each colour and end."""
+    found: dict[tuple[str, bool], list[str]] = {}
     for turn in turns:
-        for id_ in turn.operations[0].links if turn.operations[0].kind is Kind.JOIN else ():
+        head = turn.operations[0]
+        for id_ in head.links if head.kind is Kind.JOIN else ():
             link = context.framework.link[id_]
-            way = rows.along((link.tail, link.neck))
-            found.setdefault(context.names_of([id_])[0], []).append(way)
-    name = context.voice.say("Balloons, tail first")
-    for colour, ways in found.items():
-        yield context.voice.say(COLOURED_ROW, name=name, colour=colour, words="; ".join(ways))
+            first = id_.startswith(f"{link.tail}-")
+            found.setdefault((context.names_of([id_])[0], first), []).append(id_)
+    voice = context.voice
+    for (colour, first), ids in found.items():
+        runs = runs_told(voice, ids, _counting(ids))
+        told = {"links": voice.listed(runs), "colour": colour}
+        if first:
+            yield voice.say("Balloons {links} ({colour}): tail at the joint named first", **told)
+        else:
+            yield voice.say("Balloons {links} ({colour}): tail at the joint named second", **told)
+
+
+def _counting(ids: Sequence[str]) -> list[int]:
+    """A number for each balloon, so that numbers go on by one where both its joints count on by
+    one: A1-I1, A2-I2 ..."""
+    sorts: dict[tuple[str, ...], int] = {}
+    found = []
+    for place, id_ in enumerate(ids):
+        ends = [re.fullmatch(r"(.*?)(\d+)", end) for end in id_.partition("-")[::2]]
+        if None in ends:
+            found.append(-2 * place - 1)
+            continue
+        (one, first), (other, second) = (end.groups() for end in ends if end)
+        sort = (one, other, str(int(second) - int(first)))
+        found.append(sorts.setdefault(sort, len(sorts)) * APART + int(first))
+    return found
 
 
 def _knots(context: Context, joint: str) -> str:

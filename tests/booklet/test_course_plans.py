@@ -93,14 +93,27 @@ def test_the_table_says_what_meets_at_each_joint(name: str) -> None:
 @pytest.mark.parametrize("name", PIECES)
 def test_every_balloon_between_joints_is_told_once(name: str) -> None:
     book = book_of(name)
-    told = [
-        tuple(way.split(" – "))
+    told = {
+        one: "first" in line
         for step in _planned(book)
         for line in balloons_between(book.context, step.turns)
-        for way in line.partition(": ")[2].split("; ")
-    ]
+        for one in re.findall(r"\w+-\w+", line)
+    }
     right = [book.framework.link[id_] for id_ in book.context.piece.alone.values()]
-    assert sorted(told) == sorted((link.tail, link.neck) for link in right)
+    assert told == {link.id: link.id.split("-")[0] == link.tail for link in right}
+
+
+def test_balloons_whose_joints_both_count_on_are_told_as_a_run() -> None:
+    """The wall's balloons between its layers: as many as are named from the first to the last."""
+    book = book_of("gallery/story_wall")
+    lines = [line for step in book.steps for line in balloons_between(book.context, step.turns)]
+    assert "Balloons A1-I1 to A8-I8 (cream): tail at the joint named first" in lines
+    told: list[str] = []
+    for line in lines:
+        told += re.findall(r"(?<!to )\b(\w+-\w+)(?! to)", line)
+        for row, first, other, _, last in re.findall(r"(\w)(\d)-(\w)(\d) to \w(\d)-", line):
+            told += [f"{row}{n}-{other}{n}" for n in range(int(first), int(last) + 1)]
+    assert sorted(told) == sorted(book.context.piece.alone.values())
 
 
 @pytest.mark.parametrize("name", PIECES)

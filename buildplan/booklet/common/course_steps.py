@@ -11,7 +11,14 @@ from buildplan.booklet.common.ballasting import ballast_link
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, ROW_GAP, rows_high
-from buildplan.booklet.common.step_words import check_words, step_title, words_of
+from buildplan.booklet.common.step_pictures import step_panels
+from buildplan.booklet.common.step_words import (
+    PLACE,
+    check_words,
+    step_title,
+    told_with_moves,
+    words_of,
+)
 from buildplan.document.blocks import Items, Shown, Words
 from buildplan.document.layout import Columns
 from buildplan.document.tables import Grid
@@ -28,9 +35,18 @@ from buildplan.sequence.model import Kind, Step
 # Points; shares of the page and of the table beside the plan.
 PLAN_SHARE, MOST_PLAN, GAP = 0.5, 248.0, 12.0
 HEAD_SHARES = (0.77, 0.23)
+CLOSEUP_HIGH = 92.0
 STANDS, STANDING_LINES = (96.0, 66.0), 4
+FEWEST_ROWS = 4
 ROW_HIGH = 16.0  # of the table, about
 COLUMNS, PAD = (0.25, 0.23, 0.52), 1.4
+
+
+def is_tabled(book: Book, step: Step) -> bool:
+    """Whether a step joins chains of which other ones meet at each joint, and has no plan: several
+    joints, or there is nothing to compare."""
+    joins = step.of_kind(Kind.JOIN) if step.kind is Kind.JOIN else ()
+    return len(joins) >= FEWEST_ROWS and joint_table(book.context, step.turns) is not None
 
 
 def planned_step(
@@ -68,6 +84,35 @@ def planned_step(
     head.keepWithNext = True
     first = () if aside[0] else chains
     return [head, *below, *first, *body, *(() if aside[1] else checked)]
+
+
+def tabled_step(
+    book: Book,
+    views: Views,
+    beside: Sequence[Flowable],
+    step: Step,
+    moves: Sequence[Picture],
+    acts: Sequence[Flowable],
+) -> list[Flowable]:
+    """Title and words; the chains that come in; the close-ups one below another, and beside them
+    what is tied at each joint in its turn, with the check."""
+    measure = book.paper.measure
+    size = (min(MOST_PLAN, PLAN_SHARE * measure), CLOSEUP_HIGH)
+    panels = step_panels(book, step, views, size, PLACE)
+    said, below = words_of(book, step, acts), acts
+    if all(isinstance(act, Words) for act in acts):
+        said, below = [*said, *acts], ()
+    aside = [panels.where]
+    if len(moves) == 1 and not below:  # the words have room for both beside the hand move
+        said, aside = [*said, Shown(panels.where)], []
+    head = told_with_moves(book, beside, step, said, moves, aside)
+    chains = _ticked(_coming_lines(book, step))
+    check = Items([check_words(book, step)], ticked=True, gap=ROW_GAP, after=ROW_GAP)
+    tied = [*_shown(_tied(book, step)), check, *ballast_link(book, step)]
+    drawn: list[Flowable] = [Shown(one, after=4.0) for one in panels.closeups]
+    shares = (size[0], measure - size[0] - GAP)
+    body = [Columns((drawn, tied), shares, gap=GAP, after=4.0)]
+    return [*head, *below, *chains, *(body if measure >= ABREAST_FROM else [*drawn, *tied])]
 
 
 def _coming_lines(book: Book, step: Step) -> list[str]:

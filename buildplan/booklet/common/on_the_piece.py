@@ -11,7 +11,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.ballasting import ballast_link
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
-from buildplan.booklet.common.course_steps import planned_step
+from buildplan.booklet.common.course_steps import is_tabled, planned_step, tabled_step
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.map_sheets import step_place
 from buildplan.booklet.common.other_sides import is_seen_across
@@ -55,6 +55,8 @@ def on_the_piece(
     """A step of work on the piece, its pictures as large as the page has room for."""
     if is_planned(book, step):
         return Stack(planned_step(book, views, beside, step, acts))
+    if is_tabled(book, step):
+        return Stack(tabled_step(book, views, beside, step, moves, acts))
     most = _sizes(book, views, step).most
     return Growing(
         step_place(step), lambda more: _blocks(book, views, beside, step, moves, acts, more), most
