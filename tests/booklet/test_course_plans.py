@@ -110,7 +110,7 @@ def test_balloons_whose_joints_both_count_on_are_told_as_a_run() -> None:
     assert "Balloons A1-I1 to A8-I8 (cream): tail at the joint named first" in lines
     told: list[str] = []
     for line in lines:
-        told += re.findall(r"(?<!to )\b(\w+-\w+)(?! to)", line)
+        told += re.findall(r"(?<!to )\b(\w+-\w+)\b(?! to)", line)
         for row, first, other, _, last in re.findall(r"(\w)(\d)-(\w)(\d) to \w(\d)-", line):
             told += [f"{row}{n}-{other}{n}" for n in range(int(first), int(last) + 1)]
     assert sorted(told) == sorted(book.context.piece.alone.values())
