@@ -11,7 +11,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.document.blocks import Shown
 from buildplan.document.paper import Paper
-from buildplan.document.stacking import Blocks, draw_stack, split_stack, stack_height
+from buildplan.document.stacking import NEARLY, Blocks, draw_stack, split_stack, stack_height
 from buildplan.document.text import INK
 from buildplan.drawing.marks import Picture
 
@@ -235,3 +235,28 @@ class Fitting(Flowable, Generic[Size]):  # type: ignore[misc]
 
     def draw(self) -> None:
         draw_stack(self._blocks, self.canv, 0, self.height, self.width, self._room)
+
+
+class Sparing(Flowable, Generic[Size]):  # type: ignore[misc]
+    """A block made for the first of some sizes that takes no more height than the last of them."""
+
+    def __init__(self, make: Callable[[Size], Flowable], sizes: Sequence[Size]) -> None:
+        super().__init__()
+        self._made = [make(size) for size in sizes]
+        self._chosen = self._made[-1]
+        self.spaceAfter = self._chosen.getSpaceAfter()
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        _, least = self._made[-1].wrapOn(self.canv, width, room)
+        for block in self._made:
+            _, self.height = block.wrapOn(self.canv, width, room)
+            if self.height <= least + NEARLY:
+                break
+        self._chosen, self.width = block, width
+        return width, self.height
+
+    def split(self, width: float, room: float) -> list[Flowable]:
+        return list(self._chosen.splitOn(self.canv, width, room))
+
+    def draw(self) -> None:
+        self._chosen.drawOn(self.canv, 0, 0)

@@ -16,7 +16,7 @@ from buildplan.booklet.crew.equal_parts import equal_part, equal_part_blocks, st
 from buildplan.booklet.crew.run_lines import run_lines
 from buildplan.booklet.crew.standing_so_far import standing, turn_lines
 from buildplan.document.blocks import Items, Shown, Words, heading, together
-from buildplan.document.layout import COLUMN_GAP, Columns, in_pairs, is_wide
+from buildplan.document.layout import COLUMN_GAP, Columns, Sparing, in_pairs, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
 from buildplan.drawing.bodies import Scene
@@ -36,7 +36,9 @@ from buildplan.sequence.model import Kind, Step
 
 RUN_PICTURE, BESIDE_TABLE = 140.0, 120.0  # greatest heights
 LEAST_TALL = 74.0
-TABLE_SHARE, PICTURE_GAP = 0.87, 8.0
+# Of the width, the first of these goes to a table with which it takes no more height than with the
+# last: the picture beside it has the rest.
+TABLE_SHARES, PICTURE_GAP = (0.72, 0.77, 0.82, 0.87), 8.0
 CLOSEST_ROWS = 1.2
 LONGEST_NAME = 16  # letters of a name that stays on one line
 CORNER_WIDTH, CORNER_HEIGHT = 155.0, 125.0
@@ -74,7 +76,7 @@ def _told(book: Book, job: Job) -> list[Flowable]:
         steps=steps_words(job.steps, voice),
     )
     if is_of_courses(job):
-        told = beside_picture(book, course_blocks(book, job), _run_picture(book, job))
+        told = _beside_picture(book, course_blocks(book, job), job)
     elif any(row.kind is not Kind.LAY for row in job.rows):
         told = _run(book, job)
     else:
@@ -176,20 +178,26 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
             counts=plain(sentences(*job_checks(book.context, job.steps), counted)),
         )
     )
-    return (*beside_picture(book, table, _run_picture(book, job)), check)
+    return (*_beside_picture(book, table, job), check)
 
 
 def _unparted(name: str) -> str:
     return unbroken(name) if len(name) <= LONGEST_NAME else name
 
 
-def beside_picture(book: Book, told: list[Flowable], drawn: Picture) -> tuple[Flowable, ...]:
-    """What is told of a job beside its picture, or under it on narrow paper."""
-    picture = Shown(drawn, book.paper.picture_scale)
+def _beside_picture(book: Book, told: list[Flowable], job: Job) -> tuple[Flowable, ...]:
+    """What is told of a job beside its picture, as wide as costs no height, or under it on narrow
+    paper."""
+    measure, enlarged = book.paper.measure, book.paper.picture_scale
     if not is_wide(book.paper):
-        return (picture, *told)
-    shares = (TABLE_SHARE, 1 - TABLE_SHARE)
-    return (Columns([told, [picture]], shares, gap=PICTURE_GAP, after=4, whole=False),)
+        return (Shown(_run_picture(book, job, measure), enlarged), *told)
+
+    def beside(share: float) -> Columns:
+        drawn = _run_picture(book, job, (measure - PICTURE_GAP) * (1 - share))
+        columns = [told, [Shown(drawn, enlarged)]]
+        return Columns(columns, (share, 1 - share), gap=PICTURE_GAP, after=4, whole=False)
+
+    return (Sparing(beside, TABLE_SHARES),)
 
 
 def _brought(steps: Sequence[Step]) -> tuple[frozenset[str], frozenset[str]]:
@@ -198,7 +206,7 @@ def _brought(steps: Sequence[Step]) -> tuple[frozenset[str], frozenset[str]]:
     return links, frozenset(joint for op in adding for joint in op.locks)
 
 
-def _run_picture(book: Book, job: Job) -> Picture:
+def _run_picture(book: Book, job: Job, wide: float) -> Picture:
     voice = book.voice
     first = job.steps[0].number
     done_links, done_locks = _brought([s for s in book.steps if s.number < first])
@@ -212,9 +220,7 @@ def _run_picture(book: Book, job: Job) -> Picture:
         done_locks=done_locks,
         patterns=book.patterns,
     )
-    measure, enlarged = book.paper.measure, book.paper.picture_scale
-    wide = (measure - PICTURE_GAP) * (1 - TABLE_SHARE) if is_wide(book.paper) else measure
-    facts = book.facts
+    facts, enlarged = book.facts, book.paper.picture_scale
     most = BESIDE_TABLE if is_wide(book.paper) else RUN_PICTURE
     tall = min(most, max(LEAST_TALL, wide * facts.height_m / max(facts.width_m, 0.1)))
     rows = "; ".join(_row_words(row, job_row(voice, row, book.told), voice) for row in job.rows)
@@ -242,13 +248,14 @@ def _row_words(row: RunRow, said: JobRow, voice: Voice) -> str:
 
 
 def _corners(book: Book, job: Job) -> tuple[str, ...]:
-    """Joints that tell where a run is: the front ones at its first and last brace."""
+    """Joints that tell where a run is: one in front at its first and one at its last brace."""
     numbers = [row.brace for row in job.rows if row.brace is not None]
     ends = [
         book.framework.brace[number].chains[0].joints for number in (*numbers[:1], *numbers[-1:])
     ]
     letters = [long.letter for long in book.framework.chains if long.layer is not Layer.BACK]
-    named = [j for end in ends for j in end if j in book.shape.at and j[0] in letters]
+    shown = [[j for j in end if j in book.shape.at and j[0] in letters] for end in ends]
+    named = [joints[0] for joints in shown if joints]
     joined = [row.joints[0] for row in job.rows if row.kind is Kind.JOIN and len(row.joints) == 1]
     named += [*joined[:1], *joined[-1:]]
     return tuple(dict.fromkeys(named))
