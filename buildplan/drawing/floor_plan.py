@@ -119,13 +119,12 @@ def _flat(view: PaperView, point_m: FloatArray) -> Point:
 
 
 def _lies_on(laid: LaidChains, long: LongChain, voice: Voice) -> str:
-    """`A on D: outer`, of a chain that has no other below it `A: outer`."""
+    """`A on D`, of a chain that has no other below it `A`."""
     below = laid.framework.mirror.get(long.chain.joints[0])
     letter = next((o.letter for o in laid.framework.chains if below in o.chain.joints), "")
-    place = voice.tell(long.role.words[None])
     if not letter or letter == long.letter:
-        return f"{long.letter}: {place}"
-    return f"{voice.say('{front} on {back}', front=long.letter, back=letter)}: {place}"
+        return long.letter
+    return voice.say("{front} on {back}", front=long.letter, back=letter)
 
 
 def _distances(

@@ -32,6 +32,8 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.colour_order import colour_runs
 from buildplan.sequence.model import Access, Kind, Step, Turn
 
+TUBE = 3  # chains at least, of what has an inside
+
 
 def brace(context: Context, step: Step) -> Wording:
     """One brace, or several equal ones."""
@@ -68,7 +70,15 @@ def brace(context: Context, step: Step) -> Wording:
 def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing, ...]:
     """What hands do, one thing after another: where to go on, the brace, its singles, its locks."""
     told = (
-        ((*_seat(context, step), *corners.taught(context, step), *_numbered(context, step)), None),
+        (
+            (
+                *_seat(context, step),
+                *_closed(context, braces),
+                *corners.taught(context, step),
+                *_numbered(context, step),
+            ),
+            None,
+        ),
         (_moves(context, step, braces), Kind.BRACE),
         (_settled(context, step, braces[0]), Kind.BRACE),
         (singles.at_corner(context, step, is_new_corner(context, step)), Kind.SINGLE),
@@ -86,6 +96,14 @@ def _seat(context: Context, step: Step) -> Iterator[str]:
             "Kneel where nothing is braced and look back, as the pictures do: outside at your"
             " right."
         )
+
+
+def _closed(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
+    """That no hand has to go inside, where the last brace closes a tube."""
+    own = context.framework.built_with(braces[-1].section[0])
+    last = own.closed and braces[-1].section == own.braces[-1].section
+    if last and len(own.chains) >= TUBE:
+        yield context.voice.say("Here the tube closes: tie from outside.")
 
 
 def _square(context: Context, step: Step) -> Iterator[str]:

@@ -163,10 +163,9 @@ def _lay_check(voice: Voice, laid: Framework) -> str:
         )
     if _lies_on(laid):
         return voice.say(
-            "Every joint of the front lies on its joint of the back, no chain is twisted, and a"
-            " tape finds the plan's lengths."
+            "Every joint of the front lies on its joint of the back, and no chain is twisted."
         )
-    return voice.say("No chain is twisted, and a tape finds the plan's lengths.")
+    return voice.say("No chain is twisted.")
 
 
 def lay_rows(context: Context, step: Step, turn: Turn) -> TurnWords:

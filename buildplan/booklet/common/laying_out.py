@@ -11,9 +11,10 @@ from buildplan.booklet.common.known_steps import is_of_later_part
 from buildplan.booklet.common.panel_rows import ABREAST_FROM
 from buildplan.booklet.common.step_moves import how_to, new_moves
 from buildplan.booklet.common.step_pictures import floor_plan_of
-from buildplan.booklet.common.step_words import COLUMN_GAP, check_words, ticks, words_of
+from buildplan.booklet.common.step_words import COLUMN_GAP, ticks, words_of
 from buildplan.document.blocks import Items, Shown
 from buildplan.document.layout import Columns, Filled
+from buildplan.document.text import plain
 from buildplan.drawing.marks import Picture
 from buildplan.sequence.model import Step
 
@@ -27,8 +28,8 @@ def laid_blocks(book: Book, views: Views, step: Step) -> list[Flowable]:
     """Words beside the layers, the plan in what is left of the page, and what is to be ticked. Of a
     part that is laid as one before it the plan alone, beside the words."""
     measure = book.paper.measure
-    *rows, _ = ticks(book, step)
-    told = [*words_of(book, step), Items([*rows, check_words(book, step)], True, ROW_GAP)]
+    measured = plain(book.voice.say("A tape confirms the plan."))
+    told = [*words_of(book, step), Items([*ticks(book, step), measured], True, ROW_GAP)]
     if is_of_later_part(book, step) and measure >= ABREAST_FROM:
         beside = floor_plan_of(book, views, step, *PLAN_BESIDE)
         shares = (measure - beside.width - COLUMN_GAP, beside.width)

@@ -112,7 +112,7 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
     )
     shown = _shown(made)
     words: list[Flowable] = [
-        Words(voice.say("Build this first, of balloons of its own.")),
+        Words(voice.say("Build this first, of other balloons.")),
         told_at_step(voice, book.steps[0]),
         _balloons(book, made),
         Words(
