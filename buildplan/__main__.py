@@ -53,13 +53,15 @@ def main() -> None:
 
 def _quieten() -> None:
     """Let no library log or warn in words of its own, here or in the processes begun from here:
-    what is wrong is told by us."""
+    what is wrong is told by us. Nor may pydantic look through all that is installed for plugins:
+    none is wanted, and a fiftieth of a check went into it."""
     import logging
     import warnings
 
     logging.getLogger().addHandler(logging.NullHandler())
     warnings.simplefilter("ignore")
     os.environ.setdefault("PYTHONWARNINGS", "ignore")
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
 
 
 def _stopped(status: int) -> None:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from scipy import sparse
-from scipy.linalg import LinAlgError, cho_solve_banded, cholesky_banded
+from scipy.linalg.lapack import dpbtrf, dpbtrs
 from scipy.sparse.csgraph import reverse_cuthill_mckee
 from scipy.sparse.linalg import SuperLU, splu
 
@@ -59,16 +59,14 @@ class Band:
         band = np.zeros((size, self.width + 1))
         band.ravel()[self.place] = matrix.data[self.lower]
         band[:, 0] += damping
-        try:
-            factor = cholesky_banded(band.T, overwrite_ab=True, lower=True, check_finite=False)
-        except LinAlgError:
+        # LAPACK itself: scipy's wrappers take as long again for pieces of usual size
+        factor, indefinite = dpbtrf(band.T, lower=1, overwrite_ab=1)
+        if indefinite:
             return None
 
         def solve(right: FloatArray) -> FloatArray:
             left = np.empty_like(right)
-            left[self.order] = cho_solve_banded(
-                (factor, True), right[self.order], check_finite=False
-            )
+            left[self.order] = dpbtrs(factor, right[self.order], lower=1)[0]
             return left
 
         return solve
