@@ -87,8 +87,9 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
     """A canvas on which everything is either content of a structure element or an artifact."""
 
     def __init__(self, target: io.BytesIO, page_size: tuple[float, float], font: str) -> None:
+        # not compressed here: `finish` saves, and compresses, all of it once more
         super().__init__(
-            target, pagesize=page_size, invariant=1, pageCompression=1, initialFontName=font
+            target, pagesize=page_size, invariant=1, pageCompression=0, initialFontName=font
         )
         self.root = Element("Document")
         self.places: dict[str, LinkTarget] = {}
