@@ -12,6 +12,7 @@ from buildplan.desk.cards import balloons_words, standing
 from buildplan.desk.overlays import overlays_of
 from buildplan.desk.painted import paint_as_data
 from buildplan.desk.problem_data import problems_as_data, untried
+from buildplan.desk.whole_file import WholeFile
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.evaluation.figures import air_words, minutes_words, weight_words
 from buildplan.fitting.check_report import balloon_rows
@@ -30,6 +31,7 @@ def piece_figures(
     `check` is what `check --json` prints."""
     piece = checked.piece
     facts, units = piece.facts, piece.units
+    data = file_data(path)[1]
     size = {
         name: voice.tell(size_words(length, units))
         for name, length in (
@@ -55,10 +57,12 @@ def piece_figures(
         "cost": material_words(piece, voice),
         "hands": _hands_words(checked, voice),
         "stands": {"state": stands, "words": words},
-        "problems": problems_as_data(facts.problems if settled else untried(facts.problems), voice),
+        "problems": problems_as_data(
+            facts.problems if settled else untried(facts.problems), WholeFile(data, voice)
+        ),
         "cautions": [in_words(one, voice) for one in piece.examination.cautions],
         "overlays": overlays_of(piece, voice),
-        "paint": paint_as_data(piece.design, file_data(path)[1], voice),
+        "paint": paint_as_data(piece.design, data, voice),
     }
 
 

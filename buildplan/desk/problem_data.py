@@ -5,14 +5,19 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from pathlib import Path
 from typing import Any
 
+from buildplan.desk.mend_words import mend_words
+from buildplan.desk.whole_file import WholeFile
 from buildplan.fitting.mending import ON_THE_PIECE
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
+from buildplan.source.file_text import text_of
+from buildplan.source.partial_validation import mapping_in
 from buildplan.source.problems import Problem, UnreadableDesignError, problem_as_data
 from buildplan.source.suggestions import by_hand
-from buildplan.source.yaml_nodes import Keys, Node, Scalar
+from buildplan.source.yaml_nodes import Keys, Node, Scalar, plain
 from buildplan.source.yaml_source import load
 
 
@@ -22,9 +27,17 @@ def file_as_data(text: str, facts: Mapping[str, Any] | None, voice: Voice) -> di
     try:
         root = load(text, "").root
     except UnreadableDesignError as error:
-        return {"title": "", "problems": problems_as_data([error.problem], voice)}
+        return {"title": "", "problems": problems_as_data([error.problem], WholeFile({}, voice))}
     known = [] if facts is None or facts["check"] is not None else facts["problems"]
     return {"title": _title(root), "problems": known}
+
+
+def readable_data(path: Path) -> Mapping[str, Any]:
+    """The content of a file that may be wrong, as plain data; nothing where it cannot be read."""
+    try:
+        return mapping_in(plain(load(text_of(path), "").root))
+    except UnreadableDesignError:
+        return {}
 
 
 def title_of(data: bytes) -> str:
@@ -62,8 +75,9 @@ def untried(problems: Sequence[Problem]) -> list[Problem]:
     ]
 
 
-def problems_as_data(problems: Sequence[Problem], voice: Voice) -> list[dict[str, object]]:
-    """Problems as the page lists them. A way that can be applied is told by its number."""
+def problems_as_data(problems: Sequence[Problem], whole: WholeFile) -> list[dict[str, object]]:
+    """Problems of a file as the page lists them. A way that can be applied is told by its number."""
+    voice = whole.voice
     found: list[dict[str, object]] = []
     for number, problem in enumerate(problems):
         data = problem_as_data(problem, voice)
@@ -81,7 +95,8 @@ def problems_as_data(problems: Sequence[Problem], voice: Voice) -> list[dict[str
                     "words": data["suggestion"],
                     "can_apply": bool(ways),
                     "ways": [
-                        {"way": way, "words": voice.tell(one.words)} for way, one in enumerate(ways)
+                        {"way": way, "words": mend_words(one, whole)}
+                        for way, one in enumerate(ways)
                     ],
                 },
                 "changes": data["changes"],

@@ -17,7 +17,7 @@ from buildplan.desk.cards import broken_card, card_of, card_picture, counted_car
 from buildplan.desk.figures import piece_figures
 from buildplan.desk.folder import Folder, version_of
 from buildplan.desk.outcome import Made
-from buildplan.desk.problem_data import problems_as_data, untried
+from buildplan.desk.problem_data import problems_as_data, readable_data, untried
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.results import Results, results_of
 from buildplan.desk.shown import shown_json
@@ -32,6 +32,7 @@ from buildplan.desk.task import (
     DesignWork,
     Report,
 )
+from buildplan.desk.whole_file import WholeFile
 from buildplan.document.paper import PAPERS
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate_shape, resting_shape
 from buildplan.fitting.checking import Checked, checked, tried
@@ -116,9 +117,10 @@ def _broken(bench: _Bench, problems: Sequence[Problem], name: str, *, whole: boo
     bench.put_json(CARD, broken_card(name, problems, bench.voice))
     if not whole:
         return
+    data = readable_data(bench.path)
     for settled in (False, True):
         known = tried(bench.path, problems, bench.voice) if settled else untried(problems)
-        listed = problems_as_data(known, bench.voice)
+        listed = problems_as_data(known, WholeFile(data, bench.voice))
         bench.put_json(FACTS, {"name": name, "settled": settled, "check": None, "problems": listed})
 
 
