@@ -51,6 +51,7 @@ def desk_app(desk: Desk, entrance: Entrance) -> Starlette:
             TooLargeError: _too_large,
             ValidationError: _not_understood,
             HTTPException: _not_there,
+            FileNotFoundError: _gone,
             Exception: _fault,
         },
         lifespan=_lifespan(desk),
@@ -157,6 +158,11 @@ async def _not_there(request: Request, error: Exception) -> Response:
     if error.status_code == 400:  # of a form
         return _told(request, 400, message("the desk does not understand this call"), {})
     return _told(request, error.status_code, message("the desk has no such page"), {})
+
+
+async def _gone(request: Request, error: Exception) -> Response:
+    """Of a file that went between being found and being read."""
+    return _told(request, 404, message("there is no such file"), {})
 
 
 async def _fault(request: Request, error: Exception) -> Response:

@@ -98,7 +98,11 @@ def find_offers(task: OffersWork, report: Report) -> None:
 def draw_cover(task: CoverWork, report: Report) -> None:
     """The first page of what was printed; nothing where it cannot be read."""
     folder = Folder(task.root)
-    drawn = first_page_png((folder.output / task.file).read_bytes(), COVER_PIXELS)
+    try:
+        printed = (folder.output / task.file).read_bytes()
+    except FileNotFoundError:  # gone since it was asked for
+        return
+    drawn = first_page_png(printed, COVER_PIXELS)
     if drawn is not None:
         Results(folder.results, task.key).put(COVER, drawn)
         report(Made(COVER))

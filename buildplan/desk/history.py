@@ -44,7 +44,7 @@ def history_of(folder: Path, now: bytes) -> History:
     last = _last(folder)
     position = min(_position(folder), last)
     for guess in (position, position + 1, position - 1):
-        if 1 <= guess <= last and _entry(folder, guess).read_bytes() == now:
+        if 1 <= guess <= last and _holds(folder, guess, now):
             return History(folder, guess, last)
     # a version that the desk has not seen: it follows the one that was there
     return History(folder, position + 1, position + 1)

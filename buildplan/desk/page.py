@@ -60,7 +60,9 @@ def printed(request: Request) -> Response:
     """A file that was printed, by its name below the folder of what is printed."""
     desk: Desk = request.app.state.desk
     path = printed_file(desk.folder.output, request.path_params["file"])
-    return FileResponse(path, content_disposition_type="inline", filename=path.name)
+    return FileResponse(
+        path, content_disposition_type="inline", filename=path.name, stat_result=path.stat()
+    )
 
 
 def printed_file(output: Path, name: str) -> Path:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import hashlib
+import stat
 from pathlib import Path
 from typing import Any
 from urllib.parse import quote
@@ -25,18 +26,27 @@ MOST_SHOWN = 24
 MOST_BYTES = 64 * 2**20
 
 
-def printed_of(folder: Folder, name: str) -> list[Path]:
-    """The files that were printed of a design, the newest first."""
+def printed_of(folder: Folder, name: str) -> list[tuple[Path, int]]:
+    """The files that were printed of a design and when, the newest first."""
     if not folder.output.is_dir():
         return []
     longer = tuple(f"{one}-" for one in folder.names() if one.startswith(f"{name}-"))
     found = [
-        (-int(path.stat().st_mtime), path.name, path)
+        (-made, path.name, path)
         for path in folder.output.iterdir()
         if path.name.startswith(f"{name}-") and not path.name.startswith(longer)
-        if path.suffix in PRINTED and path.is_file()
+        if path.suffix in PRINTED and (made := _made(path)) is not None
     ]
-    return [path for *_, path in sorted(found)[:MOST_SHOWN]]
+    return [(path, -made) for made, _, path in sorted(found)[:MOST_SHOWN]]
+
+
+def _made(path: Path) -> int | None:
+    """When a file was written, in seconds since 1970 (POSIX); None where it is none any more."""
+    try:
+        found = path.stat()
+    except OSError:
+        return None
+    return int(found.st_mtime) if stat.S_ISREG(found.st_mode) else None
 
 
 def printed(desk: Desk, request: Request, sent: Any) -> Response:
@@ -48,10 +58,10 @@ def printed(desk: Desk, request: Request, sent: Any) -> Response:
         {
             "name": path.name,
             "url": f"/output/{quote(path.name)}",
-            "made": round(path.stat().st_mtime),
+            "made": made,
             "cover": f"/api/printed/{quote(path.name)}.png" if path.suffix == ".pdf" else None,
         }
-        for path in printed_of(desk.folder, looked.name)
+        for path, made in printed_of(desk.folder, looked.name)
     ]
     picture = f"/api/pictures/{looked.results.key}.png" if drawn else None
     return JSONResponse({"picture": picture, "files": files})

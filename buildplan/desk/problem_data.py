@@ -76,7 +76,7 @@ def untried(problems: Sequence[Problem]) -> list[Problem]:
 
 
 def problems_as_data(problems: Sequence[Problem], whole: WholeFile) -> list[dict[str, object]]:
-    """Problems of a file as the page lists them. A way that can be applied is told by its number."""
+    """Problems of a file as the page lists them. A way to be applied is told by its number."""
     voice = whole.voice
     found: list[dict[str, object]] = []
     for number, problem in enumerate(problems):

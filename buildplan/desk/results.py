@@ -64,7 +64,8 @@ def _beside(folder: Folder, data: bytes) -> Iterator[bytes]:
     """What the files hold that a design is read with: measurements, and parts of assemblies."""
     hands = folder.root / HANDS_FILE
     if hands.is_file():
-        yield hands.read_bytes()
+        with suppress(FileNotFoundError):  # gone since it was seen
+            yield hands.read_bytes()
     known: set[Path] = set()
     texts = [(folder.root, data)]
     while texts and len(known) < MOST_PARTS:
@@ -88,6 +89,9 @@ def prune(folder: Folder) -> None:
     """Let the oldest results go, where there are very many."""
     if not folder.results.is_dir():
         return
-    found = [(entry.stat().st_mtime, entry.path) for entry in os.scandir(folder.results)]
+    found = []
+    for entry in os.scandir(folder.results):
+        with suppress(FileNotFoundError):  # another desk lets results go too
+            found.append((entry.stat().st_mtime, entry.path))
     for _, path in sorted(found)[: max(0, len(found) - MOST_KEPT)]:
         Path(path).unlink(missing_ok=True)

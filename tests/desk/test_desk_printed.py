@@ -19,5 +19,5 @@ def test_what_was_printed_is_that_of_its_own_design_newest_first(tmp_path: Path)
         (output / name).write_bytes(b"")
         os.utime(output / name, (made, made))
     folder = Folder(tmp_path)
-    assert [one.name for one in printed_of(folder, "moon")] == [names[1], names[0]]
-    assert [one.name for one in printed_of(folder, "moon-gate")] == [names[2]]
+    assert [one.name for one, _ in printed_of(folder, "moon")] == [names[1], names[0]]
+    assert [one.name for one, _ in printed_of(folder, "moon-gate")] == [names[2]]
