@@ -23,6 +23,7 @@ from buildplan.framework.model import Framework, LongChain
 from buildplan.shape.model import Shape
 
 # A balloon is drawn so stout for its length; the way round runs so far, in degrees, outside.
+UPRIGHT_PT = 3.0
 STOUT, STOUTEST, WAY_DEG = 0.5, 0.62, 62.0
 BESIDE_EYE_DEG = 6.0
 ROUND_PT = 14.0
@@ -144,8 +145,11 @@ def _bodies(framework: Framework, course: PlannedCourse, spots: Mapping[str, Poi
         math.dist(spots[framework.link[id_].start], spots[framework.link[id_].finish])
         for id_ in course.links
     ]
-    usual_wide = STOUT * statistics.median(lengths)
+    lying = [length for length in lengths if length > UPRIGHT_PT]
+    usual_wide = STOUT * statistics.median(lying) if lying else 0.0
     for id_, length in zip(course.links, lengths, strict=True):
+        if length <= UPRIGHT_PT:  # straight up from its joint: from above its disc is all of it
+            continue
         one, chain = framework.link[id_], chain_of[id_]
         ends = spots[one.start], spots[one.finish]
         standing = id_ in course.standing

@@ -14,8 +14,10 @@ from shipped import DESIGNS
 from buildplan.booklet.common.after import carrying
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import plan_views
+from buildplan.booklet.common.course_steps import plan_of
 from buildplan.booklet.common.going_down import going_down
 from buildplan.booklet.common.known_steps import is_known
+from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.bodies import every_body
@@ -182,3 +184,18 @@ def test_the_longest_part_is_told_for_the_door(portal: Book) -> None:
     inches = round((across + gauge) / 0.0254)
     told = [f"{feet} ft {left} in" for feet, left in (divmod(inches + o, 12) for o in (-1, 0, 1))]
     assert any(f"{wide} wide" in text.split("the longest")[1] for wide in told)
+
+
+def test_a_low_wall_has_no_plan_that_opens_like_a_flower(tmp_path: Path) -> None:
+    """It does not go round. That plan puts what stands on the axis in the middle: asked for all the
+    same, it leaves the upright balloons there out and does not stop."""
+    file = tmp_path / "wall.yaml"
+    wall = "{wall: {across: 12, up: 2, layers: 2, row: a, upright: a, between: a, lock: k}}"
+    file.write_text(WORD_ON_A_BEAM.partition("build:")[0] + f"build: {wall}\n", "utf-8")
+    design = read_design(file)
+    book = gather_book(design, PAPERS["a4"], design.units, "training")
+    joining = [step for step in book.steps if step.kind is Kind.JOIN]
+    assert not any(is_planned(book, step) for step in joining)
+    assert not book.figures.flat  # as high as deep, it is built standing
+    for step in joining:
+        assert plan_of(book, step, 240.0).marks

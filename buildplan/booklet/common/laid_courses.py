@@ -14,6 +14,7 @@ from buildplan.framework.model import LongChain
 from buildplan.sequence.directions import Direction
 from buildplan.sequence.laid import RoundCourse, round_course, rows_of
 from buildplan.sequence.model import Kind, Step
+from buildplan.shape.lying import FLAT
 
 BACKWARD = frozenset({Direction.CLOCKWISE, Direction.LEFT})
 
@@ -45,8 +46,9 @@ def laid_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
 
 
 def is_planned(book: Book, step: Step) -> bool:
-    """Whether a step joins a course that has a plan: of a piece or part that is built standing, and
-    not of rings with zigzags alone, which lie over one another as seen from above."""
+    """Whether a step joins a course that has a plan: of a piece or part that is built standing and
+    goes round, unlike a low wall, and not of rings with zigzags alone, which lie over one another
+    as seen from above."""
     joins = step.of_kind(Kind.JOIN) if step.kind is Kind.JOIN else ()
     if not joins or not joins[0].course or len(joins[0].joints) > 1:
         return False
@@ -54,12 +56,21 @@ def is_planned(book: Book, step: Step) -> bool:
     part = part_at(joins[0].joints[0])
     if (part.name if part else "") in book.figures.flat:
         return False
+    if _is_long(book, joins[0].joints[0]):
+        return False
     own = [
         one
         for one in book.steps
         if _coming(book, one) and part_at(one.of_kind(Kind.LAY)[0].joints[0]) is part
     ]
     return any(_round(book, one) is None for one in own)
+
+
+def _is_long(book: Book, joint: str) -> bool:
+    """Whether what a joint is of is much longer than deep, as a low wall or a beam is."""
+    joints = book.framework.built_with(joint).joints
+    plan = np.ptp(np.array([book.shape.at[one][[0, 2]] for one in joints]), axis=0)
+    return float(plan.max()) > FLAT * float(plan.min())
 
 
 def stood_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
