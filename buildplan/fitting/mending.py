@@ -32,7 +32,6 @@ from buildplan.source.suggestions import Remedy, Suggestion, by_hand
 Data = Mapping[str, Any]
 Kinds = frozenset[ProblemKind]
 Mends = Callable[[Remedy, ProblemKind], bool]
-LeftBy = Callable[[Remedy], Kinds | None]
 
 # what keeps a piece from fitting together is mended before what it then does
 FITTING = frozenset((*OF_THE_COURSE, *OF_ASSEMBLIES, ShapeKind.DOES_NOT_FIT, ShapeKind.NOT_AT_REST))
@@ -111,12 +110,12 @@ def tried_on_the_piece(
     """
     broken = Broken(data, folder, solved)
     known = frozenset(one.kind for one in problems)
-    left_by = _trials(broken)
+    trials = _Trials(broken)
 
     def mends(way: Remedy, kind: ProblemKind) -> bool:
         """Whether the problem is gone, and no other has come, with the piece solved anew; a problem
         may leave a caution in its place."""
-        left = left_by(way)
+        left = trials.left_by(way)
         cautions = frozenset() if kind in TRIED_CAUTIONS else TRIED_CAUTIONS
         return left is not None and left <= (known - {kind}) | cautions
 
@@ -129,24 +128,35 @@ def tried_on_the_piece(
             found.append(replace(problem, suggestion=first))
         else:
             alone = len(known) == 1
-            found.append(_with_what_mends(problem, broken, mends, left_by, alone))
+            found.append(_with_what_mends(problem, broken, mends, trials, alone))
     return tuple(found)
 
 
-def _trials(broken: Broken) -> Callable[[Remedy], Kinds | None]:
-    """What is wrong with the piece once a way is followed: None where it cannot be followed. Each
-    is solved once, and of large pieces only few: one for which no trial is left mends nothing."""
-    found: dict[str, Kinds | None] = {}
-    balloons = 1 if broken.piece is None else broken.piece.balloons
-    most = min(MOST_TRIALS, max(1, BALLOONS_IN_ALL // balloons))
+class _Trials:
+    """Ways followed on a piece, each solved once; of a large piece only few are: one for which no
+    trial is left mends nothing, and is told as left untried."""
 
-    def left_by(way: Remedy) -> Kinds | None:
+    def __init__(self, broken: Broken) -> None:
+        balloons = 1 if broken.piece is None else broken.piece.balloons
+        self._broken = broken
+        self._most = min(MOST_TRIALS, max(1, BALLOONS_IN_ALL // balloons))
+        self._found: dict[str, Kinds | None] = {}
+        self._untried: set[str] = set()
+
+    def left_by(self, way: Remedy) -> Kinds | None:
+        """What is wrong with the piece once a way is followed: None where it cannot be followed,
+        or is not tried."""
         key = repr(way.changes)
-        if key not in found:
-            found[key] = _solved(broken, way) if len(found) < most else None
-        return found[key]
+        if key not in self._found:
+            if len(self._found) >= self._most:
+                self._untried.add(key)
+                return None
+            self._found[key] = _solved(self._broken, way)
+        return self._found[key]
 
-    return left_by
+    def left_out(self, way: Remedy) -> bool:
+        """Whether a way was asked for when no trial was left."""
+        return repr(way.changes) in self._untried
 
 
 def _solved(broken: Broken, way: Remedy) -> Kinds | None:
@@ -171,12 +181,14 @@ def _kinds(piece: Measured) -> Kinds:
 
 
 def _with_what_mends(
-    problem: Problem, broken: Broken, mends: Mends, left_by: LeftBy, alone: bool
+    problem: Problem, broken: Broken, mends: Mends, trials: _Trials, alone: bool
 ) -> Problem:
     """A problem with the ways that mend it; where there are none, with what was tried in vain.
     `alone` says that nothing else is wrong with the piece."""
     good, vain, whole = list[Remedy](), list[Remedy](), list[Remedy]()
-    added = tuple(way for way in without_extras(broken.data) if mends(way, problem.kind))
+    outs = tuple(without_extras(broken.data))
+    added = tuple(way for way in outs if mends(way, problem.kind))
+    untried = [way for way in outs if trials.left_out(way)]
     if added:
         # what was added to a good piece is what broke it
         return replace(problem, suggestion=Suggestion(ways=added[:MOST_WAYS]))
@@ -186,15 +198,16 @@ def _with_what_mends(
     # what mends the cause comes before what keeps the piece up all the same
     caused = problem.kind in KEPT_UP_BY_A_BASE
     for way in chain(further, named) if caused else chain(named, further):
-        if any(way.changes == one.changes for one in (*good, *vain)):
+        if any(way.changes == one.changes for one in (*good, *vain, *untried)):
             continue
-        (good if mends(way, problem.kind) else vain).append(way)
-        if good[-1:] == [way] and left_by(way) == frozenset():
+        mended = mends(way, problem.kind)
+        (good if mended else untried if trials.left_out(way) else vain).append(way)
+        if mended and trials.left_by(way) == frozenset():
             whole.append(way)
     if good:
         # of ways that mend this problem, those after which no other is left
         return replace(problem, suggestion=Suggestion(ways=tuple(whole or good)))
-    words = [*_in_vain(vain), *problem.suggestion.words]
+    words = [*_in_vain(vain), *_left_out(untried), *problem.suggestion.words]
     if problem.kind in OF_THE_COURSE and "tube" in broken.data["build"]:
         words.append(message("buildplan course looks further for courses that close and stand"))
     return replace(problem, suggestion=Suggestion(tuple(words)))
@@ -221,3 +234,13 @@ def _in_vain(ways: Sequence[Remedy]) -> Iterator[Message]:
     elif ways:
         told = listing([way.words for way in ways], "or")
         yield message("tried on the piece, and does not mend it: {ways}", ways=told)
+
+
+def _left_out(ways: Sequence[Remedy]) -> Iterator[Message]:
+    """What was not tried."""
+    if ways:
+        yield message_count(
+            "{number} change was not tried: of a large piece only few are",
+            "{number} changes were not tried: of a large piece only few are",
+            len(ways),
+        )

@@ -9,8 +9,10 @@ import pytest
 
 from buildplan.evaluation.evaluating import evaluate
 from buildplan.evaluation.measured import Measured, measure
+from buildplan.fitting import mending
 from buildplan.fitting.extra_balloon import balloons_more
 from buildplan.fitting.mending import Broken, stiffer, tried_on_the_piece, without_what_breaks
+from buildplan.language.voice import Voice
 from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.examining import examine
 from buildplan.source.file_changes import changed_data
@@ -84,3 +86,17 @@ def test_of_ways_to_hold_a_piece_up_those_are_told_that_leave_nothing_wrong() ->
         assert problem.suggestion.ways
         for way in problem.suggestion.ways:
             assert not problems(followed(data, way)), way.words
+
+
+def test_what_is_not_tried_is_not_told_as_tried_in_vain(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Of a piece so large that no trial is left, what might mend it is counted by itself."""
+    monkeypatch.setattr(mending, "MOST_TRIALS", 0)
+    data = piece(extra=[["A1", "A3"], ["B3", "C6"]])
+    found = Broken(data, Path()).piece
+    assert found is not None
+    told = tried_on_the_piece(data, found.shape.problems)
+    for problem in told:
+        said = Voice().tell(problem.suggestion.words[0])
+        assert not problem.suggestion.ways
+        assert "not tried" in said, said
+        assert "tried on the piece" not in said
