@@ -15,6 +15,7 @@ from buildplan.drawing.line_art import between
 from buildplan.drawing.marks import Box, Point
 
 HALF_HEIGHT = 5.0  # of a word of 8 pt with its frame
+EDGE = 1.0
 OFFSETS = (0.0, 3.0, 9.0, 18.0)  # bare paper between a balloon and its word
 SHARES = (0.5, 0.38, 0.62, 0.28, 0.72)
 
@@ -59,7 +60,8 @@ def best_spot(
 ) -> Point:
     """The spot beside one of `bodies` at which a word covers least, `cost` counted in; of
     spots that cover as little, one close to the middle of its body."""
-    spots = [spot for body in bodies for spot in _beside(body, half_width)]
+    beside = [spot for body in bodies for spot in _beside(body, half_width)]
+    spots = [(_on_paper(at, half_width, clutter.size), stray) for at, stray in beside]
     boxes = [word_box(at, half_width) for at, _ in spots]
     over = _over_bodies(boxes, clutter)
     total = [
@@ -67,6 +69,13 @@ def best_spot(
         for box, covered, (at, stray) in zip(boxes, over, spots, strict=True)
     ]
     return spots[min(range(len(spots)), key=total.__getitem__)][0]
+
+
+def _on_paper(at: Point, half_width: float, size: tuple[float, float]) -> Point:
+    """The nearest spot to another at which a word is not cut off by the paper's edge."""
+    (x, y), (width, height) = at, size
+    left, low = half_width + EDGE, HALF_HEIGHT + EDGE
+    return (max(left, min(x, width - left)), max(low, min(y, height - low)))
 
 
 def gap(point: Point, a: Point, b: Point) -> float:

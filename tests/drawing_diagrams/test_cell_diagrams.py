@@ -180,3 +180,11 @@ def test_only_joints_that_are_locked_by_then_carry_locks() -> None:
     )
     assert everywhere > two > none
     assert (two - none) % len(joints) == 0
+
+
+@pytest.mark.parametrize("width", [130.0, 140.0, 158.0])
+@pytest.mark.parametrize("language", ["en", "de", "es"])
+def test_no_word_of_a_narrow_corner_is_cut_off(width: float, language: str) -> None:
+    framework = star()
+    for number in (4, 8):  # a tip and a dip
+        assert_inside(cell_diagram(framework, number, width, 136.0, Voice(language)))
