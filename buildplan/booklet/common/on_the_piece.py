@@ -22,6 +22,7 @@ from buildplan.booklet.common.panel_rows import (
     abreast,
     in_rows,
     panel,
+    unbroken_row,
 )
 from buildplan.booklet.common.step_moves import corner_of
 from buildplan.booklet.common.step_pictures import CELL_WIDTH, shown_in, step_panels
@@ -29,7 +30,6 @@ from buildplan.booklet.common.step_words import PLACE, check_words, told_with_mo
 from buildplan.document.blocks import Items, Shown, Stack, Words
 from buildplan.document.growing import Growing
 from buildplan.document.layout import Columns
-from buildplan.document.text import plain
 from buildplan.drawing.marks import Picture
 from buildplan.instructions.printed_rows import printed
 from buildplan.sequence.model import Kind, Step
@@ -100,7 +100,8 @@ def _blocks(
     head = [*told_with_moves(book, beside, step, said, moves, aside), *below]
     if has_place and not alone and measure >= ABREAST_FROM:
         if closeups == 1:  # what is to be ticked has the room between the pictures
-            ticked = Items([*map(plain, turns[0]), check_words(book, step)], ticked=True)
+            told_row = [unbroken_row(row, size[0]) for row in turns[0]]
+            ticked = Items([*told_row, check_words(book, step)], ticked=True)
             row = [[Shown(panels.closeups[0])], [ticked], [Shown(panels.where)]]
             return [*head, Columns(row, gap=GAP, after=4.0)]
         if len(book.told(step).check) <= SHORT_CHECK:

@@ -24,13 +24,15 @@ SHORT_ROW, FEWEST_ABREAST, ABREAST_FROM = 42, 4, 420.0
 
 def panel(picture: Picture, rows: Sequence[str]) -> list[Flowable]:
     """A picture, and under it what is to be ticked of it."""
-    wide = picture.width - TICK_PT
-    items = Items([_unbroken(row, wide) for row in rows], ticked=True, gap=2.0, after=2.0)
+    wide = picture.width
+    items = Items([unbroken_row(row, wide) for row in rows], ticked=True, gap=2.0, after=2.0)
     return [Shown(picture, after=4.0), *([items] if rows else [])]
 
 
-def _unbroken(row: str, width: float) -> str:
-    """A row as markup, its name on a line of its own where only the rest of it fits on one."""
+def unbroken_row(row: str, width: float) -> str:
+    """A row to be ticked in a column so wide, as markup: its name on a line of its own where only
+    the rest of it fits on one."""
+    width -= TICK_PT
     name, mark, rest = row.partition(": ")
     fits = text_width(row, BODY.fontSize) <= width
     if fits or not mark or text_width(rest, BODY.fontSize) > width:
