@@ -39,7 +39,7 @@ ACTS: Mapping[str, str] = {
     "tie tail to tail": mark("At {joint}, tie the new tail to the tail of {link}."),
     "tie neck alone": mark("Tie the new neck into joint {joint}."),
     "tie tail alone": mark("Tie the new tail into joint {joint}."),
-    "lock": mark("Lock {joint}: twist its rounds past each other until all holds."),
+    "lock": mark("Lock {joint}: twist its rounds past each other by two half turns."),
 }
 # Of a lock of which a round burst.
 LOCK_ACTS: Mapping[Deed, str] = {

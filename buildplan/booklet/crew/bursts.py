@@ -59,7 +59,7 @@ def _always(book: Book) -> list[Flowable]:
         return [Items((plain(sized),), after=4)]
     first = voice.say("First open the locks at its two joints: untwist their rounds, keep them.")
     last = voice.say(
-        "When it is tied in, lock both: twist the rounds past each other until all holds."
+        "When it is tied in, lock both: twist the rounds past each other by two half turns."
     )
     return [Items(tuple(map(plain, (first, sentences(sized, last)))), gap=2, after=4)]
 
