@@ -65,7 +65,10 @@ def stand_up(context: Context, step: Step) -> Wording:
         title = voice.say("Hang the piece up") if figures.hung else voice.say("Stand the piece up")
         moves = sentences(
             _lifting(context, people),
-            voice.say("One of them keeps the foot from sliding.")
+            voice.say(
+                "One of them keeps the foot from sliding, then ties what holds it while the others"
+                " hold."
+            )
             if step.operations[0].people >= WITH_ONE_AT_FOOT and not figures.hung
             else "",
         )

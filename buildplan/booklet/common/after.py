@@ -1,4 +1,4 @@
-"""The last pages: standing the piece up, placing and carrying it, taking it down."""
+"""The last pages: holding the piece down, carrying it, taking it down."""
 
 from __future__ import annotations
 
@@ -25,21 +25,15 @@ from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.evaluation.figures import weight_words, wind_words
 from buildplan.language.messages import mark
 from buildplan.shape.carrying import parts
-from buildplan.shape.whereabouts import group_words
 
 VIEW_HEIGHT, SIDE_HEIGHT = 160.0, 110.0
 
 
 def standing(book: Book) -> Section:
-    """Standing it up, placing it, ballast, doors."""
+    """What holds it down, and through which doors it goes."""
     voice = book.voice
     stands = book.figures.stands
-    lifted = stands or book.shape.holding.hung  # nobody turns it up on a foot
-    first = [
-        *([] if lifted else [heading(voice.say("Stand it up")), Items(_standing_up(book))]),
-        heading(voice.say("Hold it down")),
-        Items(_holding_down(book)),
-    ]
+    first = [heading(voice.say("Hold it down")), Items(_holding_down(book))]
     second = [
         # what stands as it was built has been shown so with its last step
         *([] if stands else [_view(book, "corner", VIEW_HEIGHT)]),
@@ -62,19 +56,6 @@ def _view(book: Book, name: str, height: float) -> Shown:
     )
     picture = finished_picture(book.framework, book.shape, CAMERAS[name], width, height, alt=alt)
     return Shown(picture)
-
-
-def _standing_up(book: Book) -> list[str]:
-    voice = book.voice
-    feet = voice.tell(group_words(book.shape, book.shape.standing.feet))
-    return [
-        voice.say(
-            "It stands on {joints}. Turn it on the floor until they point to where its foot "
-            "will be.",
-            joints=strong(feet),
-        ),
-        voice.say("Let it settle for a minute. Turn back any joint that has twisted."),
-    ]
 
 
 def _holding_down(book: Book) -> list[str]:

@@ -22,8 +22,9 @@ from buildplan.instructions.setting_up import is_tying
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.reach import lifters
+from buildplan.shape.whereabouts import group_words
 
-STANDING = mark("Stand it up, hold it down")
+STANDING = mark("Hold it down, carry it")
 
 
 def is_ballasted(book: Book, step: Step) -> bool:
@@ -90,6 +91,7 @@ def before_standing(book: Book, step: Step) -> Sequence[Flowable]:
         )
     rows = [
         *map(strong, all_locked(book)),
+        *_turned(book),
         voice.say("The way to its place is clear"),
         voice.say(
             "{people} people or more are there, shoes on, hands free",
@@ -99,6 +101,19 @@ def before_standing(book: Book, step: Step) -> Sequence[Flowable]:
     ]
     title = voice.say("Before you let go") if stands else voice.say("Before you lift")
     return (Words(strong(title), after=3.0, keep=True), Items(rows, ticked=True, gap=ROW_GAP))
+
+
+def _turned(book: Book) -> Sequence[str]:
+    """How what is turned up on a foot lies before it is lifted."""
+    if book.figures.stands or book.shape.holding.hung:
+        return ()
+    feet = book.voice.tell(group_words(book.shape, book.shape.standing.feet))
+    return (
+        book.voice.say(
+            "Turned on the floor: its foot ({joints}) points to where it will stand",
+            joints=strong(feet),
+        ),
+    )
 
 
 def ballast_link(book: Book, step: Step) -> Sequence[PageLink]:
