@@ -33,9 +33,9 @@ from buildplan.instructions.printed_rows import printed
 from buildplan.sequence.model import Kind, Step
 
 # Points; shares of the page and of the table beside the plan.
-PLAN_SHARE, MOST_PLAN, GAP = 0.5, 248.0, 12.0
-HEAD_SHARES = (0.77, 0.23)
-CLOSEUP_HIGH = 92.0
+PLAN_SHARE, PLAN_HIGH, GAP = 0.5, 0.294, 12.0  # of the measure, of the height of a page
+HEAD_SHARES = (0.8, 0.2)
+CLOSEUP_WIDE, CLOSEUP_HIGH = 248.0, 92.0
 STANDS, STANDING_LINES = (96.0, 66.0), 4
 FEWEST_ROWS = 4
 ROW_HIGH = 16.0  # of the table, about
@@ -63,7 +63,7 @@ def planned_step(
     if all(isinstance(act, Words) for act in acts):
         said, below = [*said, *acts], ()
     measure = book.paper.measure
-    plan = plan_of(book, step, min(MOST_PLAN, PLAN_SHARE * measure))
+    plan = plan_of(book, step, min(PLAN_HIGH * book.paper.height, PLAN_SHARE * measure))
     wide = measure - plan.width - GAP
     told, tied, check = _coming_lines(book, step), _tied(book, step), book.told(step).check
     left, aside = plan.height - _high(tied, wide), []
@@ -97,7 +97,7 @@ def tabled_step(
     """Title and words; the chains that come in; the close-ups one below another, and beside them
     what is tied at each joint in its turn, with the check."""
     measure = book.paper.measure
-    size = (min(MOST_PLAN, PLAN_SHARE * measure), CLOSEUP_HIGH)
+    size = (min(CLOSEUP_WIDE, PLAN_SHARE * measure), CLOSEUP_HIGH)
     panels = step_panels(book, step, views, size, PLACE)
     said, below = words_of(book, step, acts), acts
     if all(isinstance(act, Words) for act in acts):

@@ -10,10 +10,12 @@ from dataclasses import dataclass
 import numpy as np
 
 from buildplan.drawing.camera import project
-from buildplan.drawing.line_art import INK, between, rope
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import INK, TYPE, between, rope
 from buildplan.drawing.marks import Mark, Picture, Point
 from buildplan.drawing.seat import seat_before
 from buildplan.drawing.techniques.props import (
+    WIDTH,
     knot,
     link,
     move,
@@ -62,18 +64,15 @@ def join_chains(
     marks += knot(TOGETHER, 35, _colour(framework, brought[0].links[0]), 3.6)
     marks += move([(103, 77), (109, 77), (116, 77)])
     parts = _counted(brought, voice)
-    marks += [
-        words((APART[0], 6), parts),
-        words(
-            (TOGETHER[0], 6),
-            voice.say_count(
-                "joint {joint}: {number} balloon",
-                "joint {joint}: {number} balloons",
-                balloons,
-                joint=joint,
-            ),
-        ),
-    ]
+    named = voice.say_count(
+        "joint {joint}: {number} balloon",
+        "joint {joint}: {number} balloons",
+        balloons,
+        joint=joint,
+    )
+    halves = [text_width(told, TYPE) / 2 + 1 for told in (parts, named)]
+    marks.append(words((max(APART[0], halves[0]), 6), parts))
+    marks.append(words((min(TOGETHER[0], WIDTH - halves[1]), 6), named))
     return picture(
         marks,
         voice.say(
