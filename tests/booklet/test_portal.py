@@ -101,6 +101,9 @@ def test_a_crew_reads_an_equal_part_once(book: Book) -> None:
     assert "read R for L" in text
     assert "before the next: L.B1 L.B2 L.B3 L.B4" in text
     assert "before the next: R.B1" not in text
+    # how parts come together, which no table says, in the order of the work
+    order = [text.index(words) for words in ("face the front", "Tie ballast", "people take part T")]
+    assert order == sorted(order)
 
 
 def test_the_first_of_equal_parts_says_how_many(book: Book) -> None:

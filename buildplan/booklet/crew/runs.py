@@ -7,6 +7,7 @@ from itertools import groupby
 
 from reportlab.platypus import Flowable
 
+from buildplan.booklet.common.ballasting import ballast_act, is_ballasted
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.lifting import first_lift_notice
 from buildplan.booklet.common.phone_code import code_at_step
@@ -29,6 +30,13 @@ from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Cell
 from buildplan.instructions.job_checks import job_checks
 from buildplan.instructions.jobs import JobRow, job_row, job_title
+from buildplan.instructions.setting_up import (
+    high_up,
+    is_tying,
+    lie_together,
+    lifted_on,
+    put_on_floor,
+)
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job, RunRow
@@ -169,6 +177,7 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     counted = f"{'; '.join(standing(book, job.steps))}."
     table: list[Flowable] = [
         *([Items(tuple(_floor_lines(book, laid)), ticked=True)] if laid else []),
+        *_put_together(book, job.steps),
         Grid(head, rows, shares, pad=CLOSEST_ROWS, after=5, ticked=True),
     ]
     check = Words(
@@ -179,6 +188,20 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
         )
     )
     return (*_beside_picture(book, table, job), check)
+
+
+def _put_together(book: Book, steps: Sequence[Step]) -> list[Flowable]:
+    """How parts are set up before they are tied, ballasted, lifted and held; nothing of other
+    work."""
+    context, told = book.context, list[str]()
+    for step in filter(is_tying, steps):
+        told.append(sentences(*put_on_floor(context, step)))
+        if is_ballasted(book, step):
+            told.append(ballast_act(book).said)
+        told.append(sentences(*lifted_on(context, step), *high_up(context, step)))
+        told.append(sentences(*lie_together(context, step)))
+    lines = [plain(line) for line in told if line]
+    return [Items(lines, ticked=True)] if lines else []
 
 
 def _unparted(name: str) -> str:
