@@ -18,7 +18,7 @@ from buildplan.instructions.laying import ASIDE
 from buildplan.instructions.model import Doing
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.ways import ways_told
-from buildplan.language.phrases import first_to_last, sentences
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.laid import RoundCourse, rows_of
 from buildplan.sequence.model import Kind, Step
@@ -200,12 +200,10 @@ def standing_up(context: Context, step: Step) -> Sequence[Doing]:
         return ()
     if context.teacher(Hand.LIFT_CROWN, step) is not None:
         return ()
-    on_the_ring = set(course.ring.chain.joints)
-    tips = [joint for joint in course.up.chain.joints if joint not in on_the_ring]
     told = context.voice.say(
         "Lift the outer knots, {tips}, off the floor: chain {zigzag} now stands up from chain"
         " {ring} like a crown, and leans outwards until the next ring holds it.",
-        tips=first_to_last(context.voice, tips[0], tips[-1]),
+        tips=joint_names(context.voice, _sorted_tips(course)),
         zigzag=course.up.letter,
         ring=course.ring.letter,
     )

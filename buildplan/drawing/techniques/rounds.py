@@ -17,9 +17,11 @@ from buildplan.drawing.techniques.props import WIDTH, link, move, picture, signs
 from buildplan.drawing.techniques.rings import round_points
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.model import Framework, LongChain
+from buildplan.instructions.grammar import joint_names
 from buildplan.language.phrases import first_to_last
 from buildplan.language.voice import Voice
 from buildplan.sequence.laid import RoundCourse
+from buildplan.sequence.ordering import natural
 
 # Points. The tips of a zigzag are so far from the middle of the ring that it lies round; so much
 # is free beyond the discs of their joints.
@@ -85,9 +87,9 @@ def lay_round(
             " Zigzag {zigzag} lies round it, every second knot on a knot of the ring; its other"
             " knots, {tips}, point outwards.",
             ring=ring.letter,
-            joints=first_to_last(voice, ring.chain.joints[0], ring.chain.joints[-1]),
+            joints=joint_names(voice, ring.chain.joints),
             zigzag=zigzag.letter,
-            tips=first_to_last(voice, tips[0], tips[-1]),
+            tips=joint_names(voice, sorted(tips, key=natural)),
         ),
     )
 
