@@ -35,7 +35,7 @@ from buildplan.instructions.printed_rows import printed
 from buildplan.sequence.model import Kind, Step
 
 PICTURE_HEIGHT, JOINED_HEIGHT = 140.0, 108.0
-KNOWN_HEIGHT = 124.0  # of work that was shown before: three steps of it have room on a page
+LEAST_HEIGHT = 124.0  # of close-ups: three steps of them have room on a page
 HIGHEST = 230.0
 NARROWEST, WIDEST = 150.0, 250.0
 FEW_JOINTS, NARROWEST_OF_FEW = 2, 104.0  # a close-up of so few joints that meet needs less
@@ -159,6 +159,6 @@ def _sizes(book: Book, views: Views, step: Step) -> _Sizes:
     wide = min(WIDEST, (measure - GAP * (across - 1)) / across)
     if is_seen_across(book, step) and measure >= ABREAST_FROM:  # two close-ups and the diagram
         wide = (measure - CELL_WIDTH - 2 * GAP) / 2
-    tall = PICTURE_HEIGHT if step.alike is None else KNOWN_HEIGHT
+    tall = LEAST_HEIGHT
     tall = JOINED_HEIGHT if narrow or step.kind is Kind.JOIN else tall
     return _Sizes((wide, tall), min(wide, HIGHEST), lines, None if has_place else PLACE)
