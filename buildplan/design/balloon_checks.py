@@ -39,6 +39,7 @@ THE_BALLOONS = mark("the balloons are: {names}")
 
 # A link sized to less of its nominal size is hardly filled: more likely the two are in different
 # units. From memory.
+SLIPPED = 3  # a gauge so many times the nominal size: a point of that slipped
 LEAST_FILLED = 0.3
 
 
@@ -68,6 +69,21 @@ def _is_hardly_filled(part: Balloon) -> bool:
 
 def _gauge_over_nominal(at: Path, part: Balloon) -> Mistake:
     larger = ceil(1.5 * part.inflate_to)
+    two_thirds = float(f"{part.nominal * 2 / 3:.3g}")
+    other_bag = Remedy(
+        message("use a balloon of nominal size {nominal}", nominal=f"{larger:g}"),
+        (Put((*at, "nominal"), larger),),
+    )
+    other_gauge = Remedy(
+        message(
+            "size it to {nominal} or less (common practice for a link: about two "
+            "thirds, {two_thirds})",
+            nominal=f"{part.nominal:g}",
+            two_thirds=f"{two_thirds:g}",
+        ),
+        (Put((*at, "inflate_to"), two_thirds),),
+    )
+    slipped = part.inflate_to > SLIPPED * part.nominal
     return Mistake(
         FileKind.GAUGE_OVER_NOMINAL,
         (*at, "inflate_to"),
@@ -76,23 +92,7 @@ def _gauge_over_nominal(at: Path, part: Balloon) -> Mistake:
             gauge=f"{part.inflate_to:g}",
             nominal=f"{part.nominal:g}",
         ),
-        Suggestion(
-            ways=(
-                Remedy(
-                    message("use a balloon of nominal size {nominal}", nominal=f"{larger:g}"),
-                    (Put((*at, "nominal"), larger),),
-                ),
-                Remedy(
-                    message(
-                        "size it to {nominal} or less (common practice for a link: about two "
-                        "thirds, {two_thirds})",
-                        nominal=f"{part.nominal:g}",
-                        two_thirds=f"{part.nominal * 2 / 3:.3g}",
-                    ),
-                    (Put((*at, "inflate_to"), float(f"{part.nominal * 2 / 3:.3g}")),),
-                ),
-            )
-        ),
+        Suggestion(ways=(other_bag, other_gauge) if slipped else (other_gauge, other_bag)),
     )
 
 

@@ -80,8 +80,7 @@ def _check_named(key: str, given: object, build: Mapping[str, object]) -> Iterat
 
 
 def _right_name(label: str, joints: Joints, at: Path) -> Suggestion:
-    """What may be named instead; where a word names no joint, nothing needs to be: a piece finds
-    its foot by itself."""
+    """What may be named instead; nothing needs to be, for a piece finds its foot by itself."""
     words = [message("the joints are {names}", names=joints.words)]
     if joints.places:
         places = runs_words(joints.places)
@@ -89,7 +88,7 @@ def _right_name(label: str, joints: Joints, at: Path) -> Suggestion:
     guess = _meant_joint(label, joints.labels) or _meant_cell(label, joints.places)
     if guess is not None:
         return Suggestion(tuple(words), (Remedy(meant(guess), (Put(at, guess),)),))
-    if len(at) > 1 or any(sign.isdigit() for sign in label):
+    if len(at) > 1:
         return Suggestion(tuple(words))
     key = str(at[-1])
     out = Remedy(message("take {key} out: it finds its foot", key=key), (TakeOut(at),))

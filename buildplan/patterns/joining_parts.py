@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
+from string import ascii_uppercase
 
 from buildplan.language.messages import mark, message
 from buildplan.patterns.assembly_keys import Assembly, AssemblyPart
@@ -97,9 +98,20 @@ def _names_taken(assembly: Assembly) -> Iterator[Mistake]:
                     FileKind.NAME_TAKEN,
                     (*AT, "parts", i, "name"),
                     message("there is a part {part} already", part=name),
-                    by_hand(message("give each part a name of its own")),
+                    _a_name_of_its_own(assembly, i),
                 )
             taken.add(name)
+
+
+def _a_name_of_its_own(assembly: Assembly, i: int) -> Suggestion:
+    """Another name for a part: the first letter that is no part's."""
+    words = (message("give each part a name of its own"),)
+    taken = {name for part in assembly.parts for name in part_names(part)}
+    free = next((letter for letter in ascii_uppercase if letter not in taken), None)
+    if free is None or assembly.parts[i].repeat > 1:
+        return Suggestion(words)
+    change = Put((*AT, "parts", i, "name"), free)
+    return Suggestion(words, (Remedy(message("write {right}", right=f"name: {free}"), (change,)),))
 
 
 def _carried(assembly: Assembly) -> Iterator[Mistake]:

@@ -149,7 +149,7 @@ def _led_to(
 ) -> Suggestion:
     if not known:
         return by_hand(message("there is none to choose from"))
-    guess = most_likely(name, known)
+    guess = most_likely(name, known) or (known[0] if len(known) == 1 else None)
     these_are = message(all_of_them, names=listed(map(key_in_words, known)))
     ways = (Remedy(meant(guess), (mended(guess),)),) if guess else ()
     return Suggestion((these_are,), ways)
@@ -161,8 +161,14 @@ def meant(guess: str) -> Message:
 
 
 def with_ending(at: Path, name: str, folder: FilePath) -> Suggestion | None:
-    """A suggestion to name the design file in `folder` that is called so but for its ending."""
+    """A suggestion to name the design file in `folder` that is called so but for its ending, or
+    else the one that is called most alike."""
     whole = f"{name}.yaml"
     if "\0" in name or not (folder / whole).is_file():
-        return None
+        beside = sorted(path.name for path in folder.glob("*.yaml"))
+        designs = [one for one in beside if not one.endswith(".event.yaml")]
+        alike = nearest(name, designs)
+        if alike is None:
+            return None
+        whole = alike
     return Suggestion(ways=(Remedy(meant(whole), (Put(at, whole),)),))

@@ -273,7 +273,12 @@ def _out_of_range(
             right=f"{at[-1]}: {share:g}",
         )
         return FileKind.OUT_OF_RANGE, said, change(right, Put(at, share))
-    return FileKind.OUT_OF_RANGE, said, by_hand(reminder(at, root))
+    words = reminder(at, root)
+    if kind.endswith("_equal"):  # the bound itself is allowed, and the nearest that is
+        right = message("write {right}", right=f"{at[-1]}: {bound:g}")
+        ways = (Remedy(right, (Put(at, bound),)),)
+        return FileKind.OUT_OF_RANGE, said, Suggestion((words,), ways)
+    return FileKind.OUT_OF_RANGE, said, by_hand(words)
 
 
 def _wrong_type(at: Path, value: object, root: Root) -> Wrong:

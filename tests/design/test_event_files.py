@@ -202,3 +202,13 @@ def test_lengths_with_decimal_commas_are_told_as_that_alone(event: Path) -> None
     event.write_text(text)
     (door,) = read_event(event).doors
     assert (door.width, door.height) == (120, 205)
+
+
+def test_a_design_whose_name_is_written_wrong_is_told_the_one_that_is_there(event: Path) -> None:
+    event.write_text(EVENT.replace("frame.yaml", "frmae.yaml"))
+    with pytest.raises(DesignProblemsError) as found:
+        read_event(event)
+    (problem,) = found.value.problems
+    mended, _ = changed_text(event.read_text(), problem.suggestion.ways[0].changes)
+    event.write_text(mended)
+    assert read_event(event).designs[1].design == "frame.yaml"
