@@ -10,14 +10,7 @@ from typing import Any
 from buildplan.language.messages import Message, Value, mark, message, message_count
 from buildplan.source.colour_names import known_names
 from buildplan.source.kinds import FileKind
-from buildplan.source.mistake import (
-    Path,
-    key_in_words,
-    key_of,
-    meant,
-    nearest,
-    shown,
-)
+from buildplan.source.mistake import Path, key_in_words, key_of, meant, nearest, shown
 from buildplan.source.right_forms import (
     LISTS_OF_CELLS,
     Root,
