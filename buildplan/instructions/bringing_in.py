@@ -13,6 +13,7 @@ from buildplan.instructions.coming import (
     way_on_of,
 )
 from buildplan.instructions.context import Context
+from buildplan.instructions.crowns import first_tip, folded_inwards, sorted_tips
 from buildplan.instructions.grammar import chain_letters, joint_names
 from buildplan.instructions.laying import ASIDE
 from buildplan.instructions.model import Doing
@@ -20,9 +21,8 @@ from buildplan.instructions.moves import Hand
 from buildplan.instructions.ways import ways_told
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
-from buildplan.sequence.laid import RoundCourse, rows_of
+from buildplan.sequence.laid import rows_of
 from buildplan.sequence.model import Kind, Step
-from buildplan.sequence.ordering import natural
 
 
 def bringing_in(context: Context, step: Step) -> list[Doing]:
@@ -128,7 +128,14 @@ def _set_on(context: Context, step: Step) -> str:
     """Where chains come on what is built."""
     voice, course = context.voice, round_of(context, step)
     if course is None or course.down is None:
-        return voice.say("Set the chains on what is built, each knot on the one with its name.")
+        told = voice.say(
+            "Set the chains on what is built, each knot on the one with its name. Go joint by"
+            " joint: lift the knots and free ends that it takes, bring them together, lock it, go"
+            " on; the rest hangs."
+        )
+        around = any(long.chain.closed for long in coming(context, step))
+        bowl = voice.say("What lay flat now rises all round, like a bowl.")
+        return sentences(told, bowl) if around else told
     set_on = voice.say(
         "Lift the free knots of chain {below}: chain {ring} comes on them, each knot on the one"
         " with its name.",
@@ -141,13 +148,13 @@ def _set_on(context: Context, step: Step) -> str:
         set_on,
         voice.say(
             "Chain {zigzag} comes on chain {ring}: every second knot at the knot of {ring} with its"
-            " name, the others, {tips}, upwards. One holds the knots of a joint together, another"
-            " locks it.",
+            " name, the others, {tips}, upwards. Go joint by joint: bring its knots together, lock"
+            " it, go on round; the rest hangs.",
             zigzag=course.up.letter,
             ring=course.ring.letter,
-            tips=joint_names(voice, _sorted_tips(course)),
+            tips=joint_names(voice, sorted_tips(course)),
         ),
-        _first_tip(voice, course),
+        first_tip(voice, course),
     )
 
 
@@ -161,13 +168,6 @@ def _is_first_set_round(context: Context, step: Step) -> bool:
     return all(context.teacher(way, step) is None for way in ways)
 
 
-def _sorted_tips(course: RoundCourse) -> list[str]:
-    """The joints of a ring's zigzag that are not on the ring, by their numbers."""
-    own = set(course.ring.chain.joints)
-    tips = course.up.chain.joints if course.up is not None else ()
-    return sorted((joint for joint in tips if joint not in own), key=natural)
-
-
 def which_tip(context: Context, step: Step) -> str:
     """What is another in a step than in the one that it is done as: where its zigzag begins."""
     course = round_of(context, step)
@@ -176,38 +176,10 @@ def which_tip(context: Context, step: Step) -> str:
     if is_flat(context, step):
         return ""  # rows next to one another are laid alike
     if course is None or course.up is None:
-        return context.voice.say("Go by the rows of this step.")
-    return "" if _is_first_set_round(context, step) else _first_tip(context.voice, course)
-
-
-def _first_tip(voice: Voice, course: RoundCourse) -> str:
-    """Which tip of a zigzag comes after its first joint on the ring: now the one of the same
-    number, now the next."""
-    if course.up is None:
-        return ""
-    first, tip, *_ = course.up.chain.joints
-    letter = course.up.letter
-    return voice.say(
-        "On chain {zigzag} {tip} comes after {joint}.", zigzag=letter, tip=tip, joint=first
-    )
-
-
-def standing_up(context: Context, step: Step) -> Sequence[Doing]:
-    """How the free knots of the first zigzag come up, once it is locked to its ring: like a crown,
-    on which the next ring is set. Nothing where that was told, or of another course."""
-    course = round_of(context, step)
-    if course is None or course.up is None or not is_first(context, step):
-        return ()
-    if context.teacher(Hand.LIFT_CROWN, step) is not None:
-        return ()
-    told = context.voice.say(
-        "Lift the outer knots, {tips}, off the floor: chain {zigzag} now stands up from chain"
-        " {ring} like a crown, and leans outwards until the next ring holds it.",
-        tips=joint_names(context.voice, _sorted_tips(course)),
-        zigzag=course.up.letter,
-        ring=course.ring.letter,
-    )
-    return (Doing(told, Kind.STAND_UP),)
+        return sentences(
+            context.voice.say("Go by the rows of this step."), folded_inwards(context, step)
+        )
+    return "" if _is_first_set_round(context, step) else first_tip(context.voice, course)
 
 
 def _holding(context: Context, step: Step) -> Sequence[Doing]:
@@ -218,8 +190,8 @@ def _holding(context: Context, step: Step) -> Sequence[Doing]:
     if any(context.teacher(way, step) is not None for way in ways):
         return ()
     told = context.voice.say(
-        "From now on somebody holds what stands upright, both hands round joints, while another"
-        " works."
+        "From now on one holds what stands upright, and the knots of the joint together, while"
+        " another locks it."
     )
     return (Doing(told),)
 

@@ -26,6 +26,16 @@ def is_first(context: Context, step: Step) -> bool:
     )
 
 
+def is_last(context: Context, step: Step) -> bool:
+    """Whether a step lays the last chains of the piece, or of its part."""
+    part = context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0])
+    return not any(
+        context.framework.part_at(operation.joints[0]) is part
+        for later in context.steps[step.number :]
+        for operation in later.of_kind(Kind.LAY)
+    )
+
+
 def is_flat(context: Context, step: Step) -> bool:
     """Whether what a step works on is built lying on its back."""
     part = context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0])

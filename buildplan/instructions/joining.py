@@ -8,11 +8,11 @@ from buildplan.instructions import courses, names, rows
 from buildplan.instructions.bringing_in import (
     bringing_in,
     seen_from_outside,
-    standing_up,
     which_tip,
 )
 from buildplan.instructions.coming import coming, is_first, way_on_of
 from buildplan.instructions.context import Context
+from buildplan.instructions.crowns import standing_up
 from buildplan.instructions.grammar import joint_names
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
 from buildplan.instructions.measuring import rings_above_floor

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from buildplan.instructions import rows
+from buildplan.instructions.coming import coming, is_first, is_flat, is_last, round_of
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import RowWords
 from buildplan.instructions.moves import Hand
@@ -31,6 +32,40 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
             yield voice.say("Lock each before you go on to the next.")
     elif _rounds_before(context, step) != context.lock_name(step.locks[0]):
         yield voice.say(THESE_ROUNDS, colour=context.lock_name(step.locks[0]))
+    sides = list(_sides(context, step))
+    earlier = context.steps[: step.number - 1] if sides else ()
+    told = {words for other in earlier for words in _sides(context, other)}
+    yield from (words for words in sides if words not in told)
+
+
+def _sides(context: Context, step: Step) -> Iterator[str]:
+    """Where the outside is of a first course, which lies on the floor; and how a lock is laid where
+    what closes leaves no way in."""
+    if not step.locks or not coming(context, step):
+        return
+    voice = context.voice
+    part = context.framework.part_at(step.locks[0])
+    one_layer = (part.name if part else "") in context.figures.one_layer
+    flat, first = is_flat(context, step), is_first(context, step)
+    if first and round_of(context, step) is not None:
+        yield voice.say("Outside is away from the middle of the ring.")
+    elif first and (flat or one_layer):
+        if flat:
+            yield voice.say(
+                "The back is underneath: lift each joint off the floor to get at it, then lay it"
+                " down as it was."
+            )
+    elif first:
+        yield voice.say(
+            "What lies on the floor will be the outside: lift each joint to twist there, then lay"
+            " it down as it was."
+        )
+    elif not flat and not one_layer and is_last(context, step) and round_of(context, step) is None:
+        yield voice.say(
+            "Where no hand gets inside any more lay the knot of the lock on the joint from outside,"
+            " lead one round in through a gap and out through the gap opposite, and twist the two"
+            " past each other there."
+        )
 
 
 def _rounds_before(context: Context, step: Step) -> str:

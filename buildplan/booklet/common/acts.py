@@ -9,7 +9,12 @@ from string import ascii_lowercase
 
 from reportlab.platypus import Flowable
 
-from buildplan.booklet.common.ballasting import ballast_act, is_ballasted
+from buildplan.booklet.common.ballasting import (
+    ballast_act,
+    begins_in_place,
+    is_ballasted,
+    place_act,
+)
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.holding import while_it_grows
 from buildplan.booklet.common.laid_courses import is_planned
@@ -33,6 +38,8 @@ def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flo
         return []
     if is_ballasted(book, step):
         acts.insert(1, ballast_act(book))
+    if begins_in_place(book, step):
+        acts.insert(0, place_act(book))
     acts = [*while_it_grows(book, step), *acts]
     pictures = {
         kind: [how_to(book, step, move) for move in some]

@@ -65,6 +65,22 @@ def ballast_act(book: Book) -> Doing:
     )
 
 
+def begins_in_place(book: Book, step: Step) -> bool:
+    """Whether a step is the first on the floor of what is ballasted while it grows, so that it
+    cannot be moved afterwards."""
+    at = book.examination.wind.ballast_at
+    if not at or book.framework.parts or not book.figures.stands or not coming(book.context, step):
+        return False
+    first = next(other for other in book.steps if coming(book.context, other))
+    last = next(other for other in book.steps if other.kind is Kind.STAND_UP)
+    return step.number == first.number and _first_needing(book, at) < last.number
+
+
+def place_act(book: Book) -> Doing:
+    """That what is ballasted while it grows is built in its place."""
+    return Doing(book.voice.say("Build it where it will stand: ballast is tied on while it grows."))
+
+
 def ballast_row(book: Book) -> str:
     """Ballast, to be ticked before anybody lets go."""
     return book.voice.say("Tie ballast of {each} to each of {joints}, then let go", **_masses(book))

@@ -15,13 +15,21 @@ def going_down(book: Book) -> list[str]:
     voice = book.voice
     held = bool(book.figures.held_by)
     untied = voice.say("Some hold the piece while one unties it from what holds it")
+    stands = book.figures.stands and not book.framework.parts
     ballasted = book.examination.wind.ballast_at or not held
+    laid = [_lowered(book)]
+    if stands and ballasted:
+        laid = [
+            voice.say("Somebody holds the piece while another unties its ballast"),
+            *(laid if _is_tall(book) else []),
+        ]
+    elif ballasted:
+        laid.append(voice.say("Untie the ballast once the piece lies flat"))
     return [
         voice.say("Clear people away, put on safety glasses"),
         *([untied] if held else []),
         *_taken_apart(book),
-        _lowered(book),
-        *([voice.say("Untie the ballast once the piece lies flat")] if ballasted else []),
+        *laid,
         voice.say(
             "Let the air out: snip each neck beside its knot with blunt scissors; do not burst "
             "balloons near people"
@@ -52,6 +60,11 @@ def _taken_apart(book: Book) -> Iterator[str]:
             ties=len(ties_of(context, parts, gone)),
         )
         gone |= {*parts}
+
+
+def _is_tall(book: Book) -> bool:
+    """Whether it comes to lie lower than it stands: a ball is let down nowhere."""
+    return book.shape.height_m > max(book.shape.width_m, book.shape.depth_m)
 
 
 def _lowered(book: Book) -> str:
