@@ -15,7 +15,6 @@ from buildplan.fitting.part_sizes import (
     as_wide,
     carriers_of,
     columns_of_four,
-    narrower,
     odd_or_even,
     of_one_height,
     parts_of,
@@ -75,7 +74,6 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
         yield from columns_of_four(data)
     if kind in OF_BETWEEN:
         yield from _across_or_between(data)
-        yield from narrower(data)
 
 
 def _ties(data: Data) -> Sequence[Any]:

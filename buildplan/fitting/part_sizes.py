@@ -10,14 +10,13 @@ from buildplan.evaluation.measured import Measured
 from buildplan.language.messages import listing, message
 from buildplan.patterns.assembly_keys import PLACES
 from buildplan.shape.reaching import off_the_middle, reaches
-from buildplan.source.suggestions import Put, Remedy, TakeOut
+from buildplan.source.suggestions import Put, Remedy
 
 Data = Mapping[str, Any]
 
 AT = ("build", "assembly")
 WIDTHS: Mapping[str, str] = {"wall": "across", "arch": "span"}  # what says how wide a part is
 HEIGHTS: Mapping[str, str] = {"column": "rings", "wall": "up"}  # and how high
-FEWER_ACROSS = 3  # balloons fewer that a wall between two parts is tried with
 
 
 def parts_of(data: Data) -> Sequence[Data]:
@@ -111,22 +110,3 @@ def columns_of_four(data: Data) -> Iterator[Remedy]:
             right="around: 4",
         )
         yield Remedy(words, tuple(found.values()))
-
-
-def narrower(data: Data) -> Iterator[Remedy]:
-    """Walls of one layer that are tied between two parts set across them, with fewer balloons from
-    one to the other: what is wide sways where two edges alone hold it."""
-    for i, part in enumerate(parts_of(data)):
-        wall, at = (part.get("build") or {}).get("wall"), (*AT, "parts", i)
-        if not isinstance(wall, Mapping) or wall["layers"] != 1 or part.get("between") is None:
-            continue
-        for fewer in range(1, min(FEWER_ACROSS, wall["across"] - 2) + 1):
-            across, pair = wall["across"] - fewer, list(part["between"])
-            words = message(
-                "set part {part} across the two, {place}, and make it narrower: {right}",
-                part=part["name"],
-                place=f"on: [{', '.join(pair)}]",
-                right=f"across: {across}",
-            )
-            put = Put((*at, "build", "wall", "across"), across)
-            yield Remedy(words, (TakeOut((*at, "between")), Put((*at, "on"), pair), put))
