@@ -73,7 +73,11 @@ def _closed_paths(file: FilePath) -> list[_Closed]:
     for number, element in enumerate(drawing.elements()):
         if not isinstance(element, Shape):
             continue
-        for part in Path(element).as_subpaths():
+        try:
+            parts = list(Path(element).as_subpaths())
+        except ValueError as error:  # of points that are no numbers
+            raise _unread(file) from error
+        for part in parts:
             path = list(Path(part))
             segments += len(path)
             drawn += sum(map(_points_of, path))

@@ -40,6 +40,8 @@ TIMES: Mapping[str, float] = {"minutes": 1.0, "hours": 60.0, "seconds": 1 / 60}
 TIMED = ("kind", "count")
 CHAIN, RING, HEIGHT, WORK = "chain of ten", "ring", "height", "work"
 
+MOST_OF_A_HEAD = 40  # signs that are told of what a column is called
+
 
 @dataclass(frozen=True)
 class BadLogRow:
@@ -157,7 +159,7 @@ def _row(head: Sequence[str], cells: Sequence[str], needed: Sequence[str]) -> di
                 "has {number} cells below {columns}: write decimals with a point, or part the "
                 "cells by semicolons",
                 number=len(cells),
-                columns=listing(head),
+                columns=listing(one[:MOST_OF_A_HEAD] for one in head),
             )
         )
     return dict.fromkeys(head, "") | dict(zip(head, cells, strict=False))

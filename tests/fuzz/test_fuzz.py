@@ -102,6 +102,7 @@ FOUND = {
     "a cell that is longer than a reader of CSV takes": ("log", f'kind,count\n"{"x" * 200_000}"\n'),
     "a quotation mark that is not closed": ("buyers", 'name\n"Ana\n'),
     "an SVG that is no XML": ("svg outline", "<svg><g></svg>"),
+    "a column whose name has no end": ("ticks", "kind,count," + "minutes" * 99 + "\nbrace,1,2,3\n"),
     "an outline as wide as nothing is": (
         "svg outline",
         '<svg xmlns="http://www.w3.org/2000/svg"><path transform="scale(1e300)" '
