@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from buildplan.instructions import rows
-from buildplan.instructions.coming import coming, is_first, is_flat, is_last, round_of
+from buildplan.instructions.coming import coming, is_first, is_last, round_of
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import RowWords
 from buildplan.instructions.moves import Hand
@@ -41,26 +41,28 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
 def _sides(context: Context, step: Step) -> Iterator[str]:
     """Where the outside is of a first course, which lies on the floor; and how a lock is laid where
     what closes leaves no way in."""
-    if not step.locks or not coming(context, step):
+    if not step.locks:
         return
     voice = context.voice
     part = context.framework.part_at(step.locks[0])
-    one_layer = (part.name if part else "") in context.figures.one_layer
-    flat, first = is_flat(context, step), is_first(context, step)
+    name = part.name if part else ""
+    if name in context.figures.flat:
+        yield voice.say(
+            "The back is underneath: lift each joint off the floor to get at it, then lay it"
+            " down as it was."
+        )
+        return
+    if name in context.figures.one_layer or not coming(context, step):
+        return
+    first = is_first(context, step)
     if first and round_of(context, step) is not None:
         yield voice.say("Outside is away from the middle of the ring.")
-    elif first and (flat or one_layer):
-        if flat:
-            yield voice.say(
-                "The back is underneath: lift each joint off the floor to get at it, then lay it"
-                " down as it was."
-            )
     elif first:
         yield voice.say(
             "What lies on the floor will be the outside: lift each joint to twist there, then lay"
             " it down as it was."
         )
-    elif not flat and not one_layer and is_last(context, step) and round_of(context, step) is None:
+    elif is_last(context, step) and round_of(context, step) is None:
         yield voice.say(
             "Where no hand gets inside any more lay the knot of the lock on the joint from outside,"
             " lead one round in through a gap and out through the gap opposite, and twist the two"
