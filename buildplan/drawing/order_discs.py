@@ -5,12 +5,14 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping, Sequence
 
+from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import PAPER, TYPE
 from buildplan.drawing.marks import Circle, Ink, Label, Mark, Point
 from buildplan.drawing.way_round import WAY, TiedRow, order_of
 from buildplan.framework.model import Brace
 
 NUMBER_RADIUS = 4.9
+AROUND = 1.2  # free about a number of two digits
 CLEAR = 6.0  # from the edge of a small disc to the middle of its number
 
 
@@ -36,7 +38,8 @@ def order_disc(joint: str, place: int, at: Point) -> list[Mark]:
     """A joint's place in the order of the work, in a disc about a point."""
     data = (("joint", joint), ("order", str(place)))
     foot = (at[0], at[1] - TYPE * 0.36)
+    radius = max(NUMBER_RADIUS, text_width(str(place), TYPE, bold=True) / 2 + AROUND)
     return [
-        Circle(at, NUMBER_RADIUS, Ink(fill=WAY, stroke=PAPER, width=0.8)),
+        Circle(at, radius, Ink(fill=WAY, stroke=PAPER, width=0.8)),
         Label(foot, str(place), TYPE, PAPER, bold=True, data=data),
     ]

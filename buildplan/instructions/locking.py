@@ -41,7 +41,7 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
 def _sides(context: Context, step: Step) -> Iterator[str]:
     """Where the outside is of a first course, which lies on the floor; and how a lock is laid where
     what closes leaves no way in."""
-    if not step.locks:
+    if not step.of_kind(Kind.LOCK):
         return
     voice = context.voice
     part = context.framework.part_at(step.locks[0])

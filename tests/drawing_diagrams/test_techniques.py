@@ -6,17 +6,18 @@ from statistics import fmean
 
 import numpy as np
 import pytest
-from diagram_pieces import assert_inside, assert_readable, listed, pieces, star, tube
+from diagram_pieces import assert_inside, assert_readable, built, listed, pieces, star, tube
 from strand_crossings import crossings
 
 from buildplan.drawing.bodies import lock_centres
 from buildplan.drawing.camera import project
 from buildplan.drawing.line_art import PAPER
-from buildplan.drawing.marks import Label, Stamp
+from buildplan.drawing.marks import Circle, Label, Stamp
 from buildplan.drawing.techniques import TECHNIQUES, moves, technique_pictures
 from buildplan.drawing.techniques.held_locks import from_outside
 from buildplan.drawing.techniques.joints import join_chains
 from buildplan.drawing.techniques.knots import chain_strands, closing_strand, pair_strands
+from buildplan.drawing.techniques.large_locks import lock_of_joint
 from buildplan.drawing.techniques.locks import twist_lock, twisted_necks
 from buildplan.drawing.techniques.props import HEIGHT, WIDTH, Strand
 from buildplan.instructions.telling import tell_steps
@@ -226,3 +227,27 @@ def test_a_join_shows_every_balloon_that_meets_there(middle: int) -> None:
     assert len(bodies) == 2 * len(framework.links_at["M"])
     assert_inside(picture)
     assert_readable(picture)
+
+
+def test_the_large_lock_goes_out_through_gaps_between_the_balloons_of_its_joint() -> None:
+    """Between balloons that touch, a round comes out where there is least rubber: nearer to the
+    middle between the ways of two neighbours than to either (plain geometry)."""
+    rings = {"around": 6, "rings": 3, "ring": "long", "between": "cross", "lock": "lock"}
+    piece = built({"column": rings})
+    shape, joint = find_shape(piece), "B1"
+    camera = from_outside(piece, shape, joint)
+    links = [piece.link[id_] for id_ in piece.links_at[joint]]
+    ends = [link.finish if link.start == joint else link.start for link in links]
+    place = [lock.joint for lock in piece.locks].index(joint)
+    rounds = lock_centres(piece, shape)[place]
+    seen, _ = project(camera, np.vstack([[shape.at[end] for end in ends], rounds]))
+    ways = np.arctan2(*(seen - project(camera, shape.at[joint][None])[0]).T[::-1])
+    assert len(ends) == 6
+    for way in ways[6:]:
+        off = np.sort(np.abs(np.angle(np.exp(1j * (ways[:6] - way)))))
+        assert off[0] > off[1] / 2
+    drawn = lock_of_joint(piece, Voice(), joint, shape)
+    dashed = [mark for mark in drawn.marks if isinstance(mark, Circle) and mark.ink.dash]
+    assert len(dashed) == 2
+    assert_inside(drawn)
+    assert_readable(drawn)

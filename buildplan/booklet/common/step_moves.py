@@ -9,6 +9,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import (
     ON_THE_PIECE,
 )
+from buildplan.booklet.common.joint_moves import most_met, with_ends, with_lock
 from buildplan.booklet.common.laid_courses import laid_pictures, stood_pictures
 from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.spurs import spur_before
@@ -21,8 +22,7 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.section_diagram import section_diagram
 from buildplan.drawing.standing_up import standing_up_picture
-from buildplan.drawing.techniques import balloons_brought, moves_by_kind
-from buildplan.drawing.techniques.braces import tie_end
+from buildplan.drawing.techniques import moves_by_kind
 from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Cell
 from buildplan.sequence.grouping import is_for_courses
@@ -34,7 +34,6 @@ AS_A_WHOLE = frozenset({Kind.TURN_OVER, Kind.STAND_UP})
 STAND_UP_SIZE = (226.0, 172.0)
 TURNED_PT = 226.0
 LONG_FROM = 4  # balloons of a chain that goes on and on
-LEAST_MET = 3  # balloons that meet where one free end is tied into one knot
 LAYERS_SIZE = (230.0, 260.0)
 
 
@@ -58,7 +57,7 @@ def first_moves(
     if step.kind not in ON_THE_PIECE:
         return _flat(_by_kind(book, step, frozenset(step.kinds)))
     new = _new_on_the_piece(book, step, taught)
-    pictures = _flat(_with_ends(book, step, _by_kind(book, step, new), taught))
+    pictures = _flat(with_ends(book, step, _by_kind(book, step, new), taught))
     brace = _first_brace(book, step) if Kind.BRACE in new else None
     if brace and _is_first_of_kind(book, step) and corner_of(book, step) is None:
         # the way round is in the diagram, as the close-ups have it
@@ -89,26 +88,6 @@ def _by_kind(book: Book, step: Step, kinds: Set[Kind]) -> Mapping[Kind, tuple[Pi
     return found | ({Kind.STAND_UP: stood} if stood else {})
 
 
-def _with_ends(
-    book: Book, step: Step, drawn: Mapping[Kind, tuple[Picture, ...]], taught: Set[Kind]
-) -> Mapping[Kind, tuple[Picture, ...]]:
-    """The same with how a free end is tied into a joint, where one is for the first time: instead
-    of a joint of one knot and one end, for it shows that too. Where chains have been laid on a
-    practice piece it was shown there."""
-    ending = [one for one in book.steps if one.kind is Kind.JOIN and _has_ends(book, one)]
-    if Kind.JOIN not in drawn or ending[:1] != [step] or Kind.TAG in taught:
-        return drawn
-    plain = _met(book, step) == LEAST_MET
-    tied = tie_end(book.framework, book.voice)
-    return {**drawn, Kind.JOIN: (tied,) if plain else (*drawn[Kind.JOIN], tied)}
-
-
-def _has_ends(book: Book, step: Step) -> bool:
-    """Whether free ends are tied in at joints of a step that joins chains."""
-    passing = book.context.piece.passing
-    return not _ties(step) and any(passing[op.joints[0]][1] for op in step.of_kind(Kind.JOIN))
-
-
 def _flat(pictures: Mapping[Kind, tuple[Picture, ...]]) -> tuple[Picture, ...]:
     return tuple(picture for some in pictures.values() for picture in some)
 
@@ -122,7 +101,7 @@ def act_moves(
         return tying_pictures(book, step) if _is_first_of_kind(book, step) else {}
     if step.kind in ON_THE_PIECE:
         drawn = _by_kind(book, step, _new_on_the_piece(book, step, taught))
-        return _with_ends(book, step, drawn, taught)
+        return with_lock(book, step, with_ends(book, step, drawn, taught))
     return _by_kind(book, step, _new_beside_it(book, step))
 
 
@@ -239,19 +218,14 @@ def _new_kinds(book: Book, step: Step) -> frozenset[Kind]:
         known -= {Kind.TAG} if _tags_round(step) else set()
     if step.kind is Kind.JOIN and not _ties(step):
         joins = [one for one in before if one.kind is Kind.JOIN and not _ties(one)]
-        met = max((_met(book, other) for other in joins), default=0)
-        known -= {Kind.JOIN} if _met(book, step) > met else set()
+        met = max((most_met(book, other) for other in joins), default=0)
+        known -= {Kind.JOIN} if most_met(book, step) > met else set()
     return frozenset(step.kinds) - known
 
 
 def _tags_round(step: Step) -> bool:
     """Whether a step tags chains that it closes, each knot by its row."""
     return {Kind.TAG, Kind.CLOSE_RING} <= set(step.kinds)
-
-
-def _met(book: Book, step: Step) -> int:
-    """Most balloons that meet at a joint of a step that joins chains."""
-    return max(balloons_brought(book.framework, op.joints[0]) for op in step.of_kind(Kind.JOIN))
 
 
 def _is_first_of_kind(book: Book, step: Step) -> bool:

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from buildplan.drawing.camera import project
+from buildplan.drawing.bodies import outward
+from buildplan.drawing.camera import Camera, project
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, TYPE, between, rope
 from buildplan.drawing.marks import Mark, Picture, Point
@@ -26,12 +27,14 @@ from buildplan.drawing.techniques.props import (
 )
 from buildplan.framework.model import Framework, LongChain
 from buildplan.language.voice import Voice
+from buildplan.sequence.reach import is_one_layer
 from buildplan.shape.model import Shape
 
 APART, TOGETHER = (51.0, 77.0), (169.0, 77.0)
 NEAR, FAR = 8.0, 47.0  # of a balloon's two ends, from the middle of the joint
 PULLED_OUT = 11.0  # how far each chain lies from the others before
 STOUTEST = 27.0
+STEEP = 0.99  # of a way that leads straight up or down
 ACROSS = 0.3  # of a chain whose balloons lead away on both sides of its knot: it has no one side
 
 
@@ -48,18 +51,18 @@ def join_chains(
 ) -> Picture:
     """Every knot and free end that meets at `joint`, apart and brought together; without one, at
     the first joint where chains meet. With the shape they are the way round that the builder has
-    them, where they can be drawn apart so: what leads up leads up."""
+    them, apart too where they can be drawn so: what leads up leads up."""
     if not joint:
         meeting = (j for j, links in framework.links_at.items() if len(links) > 2)
         joint = next(meeting, framework.joints[0])
     brought = _brought_to(framework, joint)
     balloons = sum(len(one.links) for one in brought)
-    ways = _ways(brought)
+    apart = together = _ways(brought)
     if shape is not None:
-        as_built = _ways_as_built(framework, shape, joint)
-        ways = as_built if _come_apart(brought, as_built) else ways
+        together = _ways_as_built(framework, shape, joint)
+        apart = together if _come_apart(brought, together) else apart
     marks: list[Mark] = []
-    for middle, pulled_out in ((APART, PULLED_OUT), (TOGETHER, 0.0)):
+    for middle, ways, pulled_out in ((APART, apart, PULLED_OUT), (TOGETHER, together, 0.0)):
         marks += _star(framework, brought, ways, middle, pulled_out)
     marks += knot(TOGETHER, 35, _colour(framework, brought[0].links[0]), 3.6)
     marks += move([(103, 77), (109, 77), (116, 77)])
@@ -132,9 +135,9 @@ def _ways(brought: Sequence[_Brought]) -> Mapping[str, float]:
 
 
 def _ways_as_built(framework: Framework, shape: Shape, joint: str) -> Mapping[str, float]:
-    """The same in the order round the joint that is seen from before it, and turned so as to come
+    """The same in the order round the joint that is seen from outside it, and turned so as to come
     nearest to what is seen."""
-    seat = seat_before(framework, shape, [joint])
+    seat = _seat(framework, shape, joint)
     links = [framework.link[id_] for id_ in framework.links_at[joint]]
     ends = [link.finish if link.start == joint else link.start for link in links]
     seen, _ = project(seat, np.array([shape.at[end] - shape.at[joint] for end in ends]))
@@ -143,6 +146,15 @@ def _ways_as_built(framework: Framework, shape: Shape, joint: str) -> Mapping[st
     ids, slot = sorted(ways, key=lambda id_: ways[id_]), 2 * math.pi / len(ways)
     off = sum(cmath.exp(1j * (ways[id_] - slot * number)) for number, id_ in enumerate(ids))
     return {id_: cmath.phase(off) + slot * number for number, id_ in enumerate(ids)}
+
+
+def _seat(framework: Framework, shape: Shape, joint: str) -> Camera:
+    """From outside the piece straight at a joint; of what has no inside, from before it."""
+    if is_one_layer(framework, shape):
+        return seat_before(framework, shape, [joint])
+    away = outward(framework, shape)[shape.row[joint]]
+    up = (0.0, 1.0, 0.0) if abs(away[1]) < STEEP else (0.0, 0.0, 1.0)
+    return Camera((float(away[0]), float(away[1]), float(away[2])), up, "outside")
 
 
 def _come_apart(brought: Sequence[_Brought], ways: Mapping[str, float]) -> bool:

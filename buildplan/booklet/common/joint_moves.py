@@ -1,0 +1,58 @@
+"""The hand moves at a joint that a step shows beside how its knots come together: a free end tied
+in, and the lock of a joint of many balloons."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Set
+
+from buildplan.booklet.common.book import Book
+from buildplan.drawing.marks import Picture
+from buildplan.drawing.techniques import balloons_brought
+from buildplan.drawing.techniques.braces import tie_end
+from buildplan.drawing.techniques.large_locks import lock_of_joint
+from buildplan.instructions.setting_up import is_tying
+from buildplan.sequence.model import Kind, Step
+
+MANY_MET = 5  # balloons from which on the gaps for a lock are shown as they are
+LEAST_MET = 3  # balloons that meet where one free end is tied into one knot
+
+
+def with_ends(
+    book: Book, step: Step, drawn: Mapping[Kind, tuple[Picture, ...]], taught: Set[Kind]
+) -> Mapping[Kind, tuple[Picture, ...]]:
+    """The same with how a free end is tied into a joint, where one is for the first time: instead
+    of a joint of one knot and one end, for it shows that too. Where chains have been laid on a
+    practice piece it was shown there."""
+    ending = [one for one in book.steps if one.kind is Kind.JOIN and _has_ends(book, one)]
+    if Kind.JOIN not in drawn or ending[:1] != [step] or Kind.TAG in taught:
+        return drawn
+    plain = most_met(book, step) == LEAST_MET
+    tied = tie_end(book.framework, book.voice)
+    return {**drawn, Kind.JOIN: (tied,) if plain else (*drawn[Kind.JOIN], tied)}
+
+
+def _has_ends(book: Book, step: Step) -> bool:
+    """Whether free ends are tied in at joints of a step that joins chains."""
+    passing = book.context.piece.passing
+    return not is_tying(step) and any(passing[op.joints[0]][1] for op in step.of_kind(Kind.JOIN))
+
+
+def with_lock(
+    book: Book, step: Step, drawn: Mapping[Kind, tuple[Picture, ...]]
+) -> Mapping[Kind, tuple[Picture, ...]]:
+    """The same with the lock of the joint, where more balloons meet than at those before it, as it
+    is there; where a lock is taught in the same step that shows it."""
+    met = most_met(book, step) if step.kind is Kind.JOIN else 0
+    if Kind.JOIN not in drawn or Kind.LOCK in drawn or met < MANY_MET:
+        return drawn
+    joints = [op.joints[0] for op in step.of_kind(Kind.JOIN) if op.joints[0] in step.locks]
+    largest = next((j for j in joints if balloons_brought(book.framework, j) == met), None)
+    if largest is None:
+        return drawn
+    own = book.framework.built_with(largest)
+    return {**drawn, Kind.LOCK: (lock_of_joint(own, book.voice, largest, book.shape),)}
+
+
+def most_met(book: Book, step: Step) -> int:
+    """Most balloons that meet at a joint of a step that joins chains."""
+    return max(balloons_brought(book.framework, op.joints[0]) for op in step.of_kind(Kind.JOIN))

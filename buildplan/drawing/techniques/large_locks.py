@@ -1,0 +1,87 @@
+"""The lock of a joint where more balloons meet than at those before, large: from inside the piece
+the gaps through which its rounds go out, from outside where they sit."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+
+from buildplan.drawing.bodies import Scene, lock_centres
+from buildplan.drawing.camera import fit
+from buildplan.drawing.line_art import INK
+from buildplan.drawing.marks import Circle, Ink, Inset, Mark, Picture, Point
+from buildplan.drawing.scene import body_marks
+from buildplan.drawing.techniques.held_locks import from_outside, locked_joint
+from buildplan.drawing.techniques.props import (
+    Strand,
+    badge,
+    knot,
+    palette,
+    picture,
+    signs,
+    weave,
+    words,
+)
+from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
+from buildplan.shape.model import Shape
+
+# Points: the middles of the two views, half their size; how wide a neck is.
+INSIDE_AT, OUTSIDE_AT, HALF, NECK = (56.0, 72.0), (165.0, 72.0), 50.0, 4.0
+
+
+def lock_of_joint(framework: Framework, voice: Voice, joint: str, shape: Shape) -> Picture:
+    """The lock of `joint` as its balloons lie: from inside, its knot on the joint and a round going
+    out through a gap to either side; from outside, both rounds where they sit tight."""
+    marks: list[Mark] = [
+        *_inside(framework, shape, joint),
+        locked_joint(framework, shape, joint, OUTSIDE_AT, HALF),
+        *badge((10.0, 120.0), "1"),
+        *badge((119.0, 120.0), "2"),
+        words((INSIDE_AT[0], 6.0), voice.say("from inside")),
+        words((OUTSIDE_AT[0], 6.0), voice.say("outside")),
+    ]
+    number = len(framework.links_at[joint])
+    caption = voice.say_count(
+        "joint {joint}: {number} balloon", "joint {joint}: {number} balloons", number, joint=joint
+    )
+    marks.append(words(((INSIDE_AT[0] + OUTSIDE_AT[0]) / 2, 130.0), caption))
+    told = voice.say(
+        "{caption}. One, from inside the piece: the knot of its lock lies on the joint, a round"
+        " goes out through the gap on either side of the chain. Two, from outside: a round sits"
+        " tight in each of these gaps.",
+        caption=caption,
+    )
+    return picture(marks, told)
+
+
+def _inside(framework: Framework, shape: Shape, joint: str) -> list[Mark]:
+    """The joint from inside the piece, the same side up as from outside; the rounds, which are
+    behind it, as dashed rings at the ends of their necks."""
+    scene = Scene(
+        framework, shape, done_links=frozenset(framework.links_at[joint]), patterns=signs(framework)
+    )
+    outside, size = from_outside(framework, shape, joint), 2 * HALF
+    x, y, z = outside.direction
+    camera = replace(outside, direction=(-x, -y, -z), name="inside")
+    view = fit(camera, scene.bodies.centre, scene.bodies.radius, size, size, margin=3.5)
+    corner = (INSIDE_AT[0] - HALF, INSIDE_AT[1] - HALF)
+    drawn = Picture(size, size, tuple(body_marks(scene, view, size, size)), "")
+    place = next(i for i, lock in enumerate(framework.locks) if lock.joint == joint)
+    rounds = lock_centres(framework, shape)[place]
+    (middle, one, other), _ = view.place(np.vstack([shape.at[joint], rounds]))
+    lock = framework.locks[place].balloon
+    radius = view.scale * framework.balloons[lock].gauge_m / 2
+
+    def at(point: np.ndarray) -> Point:
+        return (corner[0] + float(point[0]), corner[1] + float(point[1]))
+
+    neck = Strand(((*at(one), 0), (*at(middle), 0), (*at(other), 0)), palette(framework).lock, NECK)
+    ring = Ink(stroke=INK, width=0.9, dash=(2.5, 2.0))
+    return [
+        Inset(drawn, corner),
+        *(Circle(at(round_at), radius, ring) for round_at in (one, other)),
+        *weave([neck]),
+        *knot(at(middle), 0, palette(framework).lock, 3.4),
+    ]

@@ -1,0 +1,49 @@
+"""What hands are told of layers: where the outside is while the first lies on the floor, that each
+joint is locked before the next is brought together, and that a ball folds inwards where it narrows.
+
+That the upper half of a ball is narrower from ring to ring is plain geometry.
+"""
+
+from __future__ import annotations
+
+from sequence_pieces import BALLOONS
+
+from buildplan.framework.model import Framework
+from buildplan.instructions.model import NO_FIGURES, Figures
+from buildplan.instructions.telling import tell_steps
+from buildplan.language.voice import Voice
+from buildplan.patterns.column import Column, build_column
+from buildplan.patterns.globe import Globe, build_globe
+from buildplan.patterns.wall import Wall, build_wall
+from buildplan.sequence.steps import plan_steps
+
+
+def told(piece: Framework, figures: Figures = NO_FIGURES) -> list[str]:
+    words = tell_steps(plan_steps(piece), piece, "in", Voice(), figures)
+    return [one.text for one in words]
+
+
+def test_a_ring_on_the_floor_has_its_outside_away_from_its_middle() -> None:
+    keys = Column(around=4, rings=3, ring="long", between="cross", lock="lock")
+    texts = told(build_column("Post", BALLOONS, keys))
+    assert sum("Outside is away from the middle of the ring." in text for text in texts) == 1
+    assert not any("lies on the floor will be the outside" in text for text in texts)
+    (set_on,) = (text for text in texts if "Go joint by joint" in text)
+    assert "lock it, go on round; the rest hangs." in set_on
+
+
+def test_a_ball_begins_with_its_outside_down_folds_inwards_and_closes_from_outside() -> None:
+    texts = told(build_globe("Ball", BALLOONS, Globe(long="long", short="cross", lock="lock")))
+    down = [n for n, text in enumerate(texts) if "lies on the floor will be the outside" in text]
+    rising = [n for n, text in enumerate(texts) if "rises all round" in text]
+    folded = [n for n, text in enumerate(texts) if "fold the free knots of what stands" in text]
+    closed = [n for n, text in enumerate(texts) if "Where no hand gets inside" in text]
+    assert len(down) == len(rising) == len(closed) == 1
+    assert down < rising < folded[:1] <= closed == folded[-1:]
+
+
+def test_what_is_built_lying_says_that_its_back_is_underneath() -> None:
+    keys = Wall(across=2, up=2, layers=1, row="long", upright="cross", lock="lock")
+    piece = build_wall("Screen", BALLOONS, keys)
+    texts = told(piece, Figures(flat=frozenset(("",))))
+    assert sum("The back is underneath" in text for text in texts) == 1
