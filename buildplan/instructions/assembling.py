@@ -7,10 +7,11 @@ what is different.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from buildplan.framework.cells import STRAIGHT
-from buildplan.framework.chain_roles import Layer
-from buildplan.framework.model import Brace
+from buildplan.framework.chain_roles import INNER, Layer
+from buildplan.framework.model import Brace, Framework
 from buildplan.instructions import corners, names, rows, singles
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters, colours
@@ -27,12 +28,14 @@ from buildplan.instructions.measuring import sides_along
 from buildplan.instructions.model import Doing, TurnWords, Wording
 from buildplan.instructions.moves import Hand, lead_of
 from buildplan.instructions.read_back import TAKE_CHAIN, TAKE_ONE, TAKE_PAIR
+from buildplan.language.messages import mark
 from buildplan.language.phrases import count_word, number_ranges, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.colour_order import colour_runs
 from buildplan.sequence.model import Access, Kind, Step, Turn
 
 TUBE = 3  # chains at least, of what has an inside
+FREE_END = mark("Where a chain ends, tie its free end round the brace's knot, then lock.")
 
 
 def brace(context: Context, step: Step) -> Wording:
@@ -96,14 +99,33 @@ def _seat(context: Context, step: Step) -> Iterator[str]:
             "Kneel where nothing is braced and look back, as the pictures do: outside at your"
             " right."
         )
+        laid = context.framework.built_with(step.operations[0].joints[0])
+        if any(long.role == INNER for long in laid.chains):
+            yield context.voice.say("Your knees are between outer and inner chains.")
 
 
 def _closed(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
-    """That no hand has to go inside, where the last brace closes a tube."""
+    """Where to kneel at the last brace of a tube that closes, and that the brace of its corner
+    comes first where that is so."""
     own = context.framework.built_with(braces[-1].section[0])
     last = own.closed and braces[-1].section == own.braces[-1].section
     if last and len(own.chains) >= TUBE:
-        yield context.voice.say("Here the tube closes: tie from outside.")
+        yield context.voice.say("Here the tube closes: kneel and tie from outside, beside the gap.")
+    if last and _closes_first(own, braces[-1]):
+        yield context.voice.say(
+            "Unlike before, the short brace precedes the corner: brace {brace} stands whole.",
+            brace=own.braces[0].number,
+        )
+
+
+def _closes_first(own: Framework, brace: Brace) -> bool:
+    """Whether the brace that closes a tube shares balloons with the first one, and corners before
+    it shared theirs with the brace before them."""
+    theirs = set(own.braces[0].links)
+    before = any(
+        set(other.shared) & set(earlier.links) for earlier, other in pairwise(own.braces[:-1])
+    )
+    return before and bool(theirs.intersection(brace.shared))
 
 
 def _square(context: Context, step: Step) -> Iterator[str]:
@@ -167,6 +189,15 @@ def _settled(context: Context, step: Step, brace: Brace) -> Iterator[str]:
             yield context.voice.say(
                 "Settle the brace until knot lies on knot and the nozzles cross."
             )
+        if has_free_ends(context, brace):
+            yield context.voice.say(FREE_END)
+
+
+def has_free_ends(context: Context, brace: Brace) -> bool:
+    """Whether long chains begin or end at a brace, so that no knot of theirs is there."""
+    chains = [long.chain for long in context.framework.chains if not long.chain.closed]
+    ends = {joint for chain in chains for joint in (chain.joints[0], chain.joints[-1])}
+    return bool(ends.intersection(brace.section))
 
 
 def _lifted(context: Context, brace: Brace) -> Iterator[str]:
@@ -175,8 +206,8 @@ def _lifted(context: Context, brace: Brace) -> Iterator[str]:
     letters = [long.letter for long in laid.chains if long.layer is Layer.FRONT]
     if letters:
         yield context.voice.say_count(
-            "Somebody lifts chain {letters} meanwhile; the brace then holds it up.",
-            "Somebody lifts chains {letters} meanwhile; the brace then holds them up.",
+            "Somebody lifts chain {letters} there, a balloon high, until the brace holds it up.",
+            "Somebody lifts chains {letters} there, a balloon high, until the brace holds them up.",
             len(letters),
             letters=chain_letters(context.voice, letters),
         )

@@ -101,7 +101,12 @@ def _on_one_another(voice: Voice, laid: Framework, over: dict[str, str]) -> Iter
     if pairs:
         joints = voice.listed(pairs)
         yield (
-            voice.say("Lay joint on joint: {joints}, and so on round each ring.", joints=joints)
+            sentences(
+                voice.say(
+                    "Lay joint on joint: {joints}, and so on round each ring.", joints=joints
+                ),
+                voice.say("What rolls off may lie beside it until braced."),
+            )
             if laid.closed
             else voice.say("Lay joint on joint: {joints}, and so on to the end.", joints=joints)
         )

@@ -79,7 +79,7 @@ def _side(context: Context, side: Side) -> str:
     }
     if side.last == min(other.last for other in sides):
         return voice.say(
-            "Along the middle from brace {first} to brace {last} it is {length} ({low} to {high}).",
+            "From the middle of brace {first} to that of brace {last}: {length} ({low} to {high}).",
             **told,
         )
     return voice.say("Braces {first} to {last}: {length} ({low} to {high}).", **told)

@@ -62,8 +62,8 @@ TAKE_CHAIN = mark("Take a chain of {length} {colour} balloons.")
 TAKE_SINGLE = mark("For the single take one {colour} balloon that was tied off alone.")
 TAKE_LOCK = mark(
     "Take one lock, a pair of {colour} rounds, for each joint of the row. From inside the piece lay"
-    " its knot on the joint, a round out on either side. Outside, twist the two rounds past each"
-    " other by two half turns, until both sit tight."
+    " its knot on the joint, a round out through each of two opposite gaps. Outside, twist the two"
+    " rounds past each other by two half turns, until both sit tight."
 )
 TAKE_LOCK_OF_ONE_LAYER = mark(
     "Take one lock, a pair of {colour} rounds, for each joint of the row. Lay its knot in a corner"

@@ -176,7 +176,7 @@ def how_to_read(book: Book) -> str:
             if any(loose_chains(part) for part in _built_alone(framework))
             else "",
         )
-    return voice.say("The piece unrolled flat. Each row is a long chain, each column a brace.")
+    return voice.say("The piece unrolled flat. Each line is a long chain, each column a brace.")
 
 
 def _built_alone(framework: Framework) -> list[Framework]:

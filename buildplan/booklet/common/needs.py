@@ -61,9 +61,10 @@ def needs(book: Book, practice: Practised | None = None) -> Section:
     """What you need: balloons with spares and packs, tools, people, room and time. What a
     `practice` piece takes is bought as well."""
     voice = book.voice
-    tags = len(tags_of(book.steps)) + (practice.tags if practice else 0)
+    own, practised = len(tags_of(book.steps)), practice.tags if practice else 0
     tools = tuple(
-        plain(_tags_words(voice, tags) if tool == TAGS else voice.say(tool)) for tool in TOOLS
+        plain(_tags_words(voice, own, practised) if tool == TAGS else voice.say(tool))
+        for tool in TOOLS
     )
     tools = (*tools, *map(plain, to_stand_on(book)))
     first = [heading(voice.say("Tools")), Items(tools, ticked=True, gap=6.0)]
@@ -82,9 +83,16 @@ def needs(book: Book, practice: Practised | None = None) -> Section:
     return Section(voice.say("What you need"), blocks, titled=True)
 
 
-def _tags_words(voice: Voice, tags: int) -> str:
-    if not tags:
+def _tags_words(voice: Voice, own: int, practised: int) -> str:
+    if not own + practised:
         return voice.say(TAGS)
+    if own and practised:
+        return voice.say(
+            "Paper or masking tape for {number} tags, {practised} more to practise, and a marker",
+            number=own,
+            practised=practised,
+        )
+    tags = own + practised
     return voice.say("Paper or masking tape for {number} tags, and a marker", number=tags)
 
 

@@ -25,8 +25,8 @@ class Lesson:
 LESSONS: Mapping[Kind, Lesson] = {
     Kind.SIZE: Lesson(
         mark("Size"),
-        mark("A balloon too large or small pulls its neighbours away: the piece does not close."),
-        mark("filling no further than the gauge: latex gives, and the balloon ends up small."),
+        mark("A balloon too large or small pulls its neighbours away."),
+        mark("filling only to the gauge: latex gives, and the balloon ends up small."),
     ),
     Kind.PAIR: Lesson(
         mark("Pair"),
@@ -35,7 +35,7 @@ LESSONS: Mapping[Kind, Lesson] = {
     ),
     Kind.TIE_OFF: Lesson(
         mark("Tie off alone"),
-        mark("A balloon without a partner is closed by itself before it can be tied in."),
+        mark("A balloon without a partner is closed before it is tied in."),
         mark("a knot close to the body, with no neck left to tie with."),
     ),
     Kind.CHAIN: Lesson(
@@ -61,7 +61,7 @@ LESSONS: Mapping[Kind, Lesson] = {
     Kind.BRACE: Lesson(
         mark("Brace and settle"),
         mark("Braces hold the chains apart. Knot lies on knot, or a lock has nothing to hold."),
-        mark("taking the next joint: this brace stands askew, and so does all that follows."),
+        mark("taking the next joint: all that follows stands askew."),
     ),
     Kind.SINGLE: Lesson(
         mark("Tie in a single"),
@@ -75,7 +75,7 @@ LESSONS: Mapping[Kind, Lesson] = {
     ),
     Kind.LOCK: Lesson(
         mark("Lock"),
-        mark("Two small rounds twisted about all its knots make a joint: nothing slips."),
+        mark("Two small rounds twisted about all its knots: nothing slips."),
         mark("twisting round a balloon: the lock comes off."),
     ),
     Kind.TURN_OVER: Lesson(

@@ -33,6 +33,7 @@ from buildplan.drawing.labelled import labelled_picture
 from buildplan.drawing.marks import Picture
 from buildplan.evaluation import balloon_words
 from buildplan.framework.cells import STRAIGHT
+from buildplan.instructions.assembling import FREE_END, has_free_ends
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.times import duration
 from buildplan.sequence.model import Kind, Step
@@ -151,20 +152,30 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
         Anchor(_place(step)),
         Words(strong(said.title), after=3.0, keep=True),
         *([*acts, *_listed([plain(row) for row in rows])] if told else ()),
-        *(() if told else _how(book, learnt, step)),
+        *(() if told else _how(book, own, learnt, step)),
         *(() if told else in_rows(moves, book.paper.measure, rows)),
     ]
     return Stack([*lessons, Stack(blocks, whole=not lessons, most_empty=MOST_EMPTY)])
 
 
-def _how(book: Book, learnt: Sequence[Step], step: Step) -> list[Flowable]:
+def _how(book: Book, own: Book, learnt: Sequence[Step], step: Step) -> list[Flowable]:
     """Where the words for a step are, if it is the first of its kind: at that of the piece."""
     told = _told_at(book, learnt, step)
     if told is None:
         return []
     link = told_at_step(book.voice, told)
     link.keepWithNext = True
-    return [link]
+    if not _is_open(own, step) or _is_open(book, told):
+        return [link]
+    # the chains of a ring have no free ends, those of its practice piece have
+    ends = Words(book.voice.say(FREE_END), keep=True)
+    return [link, ends]
+
+
+def _is_open(book: Book, step: Step) -> bool:
+    """Whether a step ties a brace at which long chains begin or end."""
+    braces = [book.framework.brace[op.brace] for op in step.of_kind(Kind.BRACE)]
+    return any(has_free_ends(book.context, brace) for brace in braces)
 
 
 def practised_at(book: Book, made: Practice | None) -> Mapping[int, str]:
