@@ -137,8 +137,8 @@ def _way_round(ways: Sequence[float], far: float) -> list[Point]:
 
 
 def _bodies(framework: Framework, course: PlannedCourse, spots: Mapping[str, Point]) -> list[Mark]:
-    """The balloons, what stands first. A chain's letter is on those of its usual colour; the
-    others bear the sign of theirs."""
+    """The balloons, what stands first. A chain's letter is on all of its own; those of another
+    colour than most of it bear the sign of theirs."""
     sign, chain_of = signs(framework), _chain_of(framework)
     marks: list[Mark] = []
     lengths = [
@@ -158,7 +158,7 @@ def _bodies(framework: Framework, course: PlannedCourse, spots: Mapping[str, Poi
         state, wide = "done" if standing else "new", min(STOUTEST * length, usual_wide)
         own = 0 if usual or standing else sign[one.balloon]
         marks += link(*ends, wide, colour, state, own)
-        if usual and len(chain.chain.links) > 1:
+        if len(chain.chain.links) > 1:
             x, y = between(*ends)
             ink = SOFT if standing else INK
             foot = (x, y - LETTER_PT * 0.36)
