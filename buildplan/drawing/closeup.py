@@ -19,7 +19,7 @@ from buildplan.drawing.bodies import Bodies, Scene, link_length_m
 from buildplan.drawing.camera import PaperView
 from buildplan.drawing.corner_marks import CROSS_PT, boxed_in, crossed_out, hatching
 from buildplan.drawing.cutaway import CutBody, cut_away, silhouettes
-from buildplan.drawing.framing import close_view
+from buildplan.drawing.framing import close_view, close_view_of_new
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import TIE_RADIUS, joint_dot, joint_tags, leaders
 from buildplan.drawing.marks import Box, Ink, Inset, Mark, MarkData, Picture, Point
@@ -276,5 +276,7 @@ def uncovered(panel: Panel, width: float = 200.0, height: float = 200.0) -> Unco
 def _view(panel: Panel, width: float, height: float) -> PaperView:
     tied = any(len(row.joints) > 1 for row in panel.rows)
     near = tied or meetings(panel.scene.framework, panel.joints)
-    room = TIED_ROOM if near else JOINED_ROOM
-    return close_view(panel.scene, panel.camera, width, height, panel.joints, room)
+    if near or not panel.scene.bodies.is_new.any():
+        room = TIED_ROOM if near else JOINED_ROOM
+        return close_view(panel.scene, panel.camera, width, height, panel.joints, room)
+    return close_view_of_new(panel.scene, panel.camera, width, height, panel.joints, JOINED_ROOM)

@@ -7,10 +7,11 @@ from collections.abc import Iterable
 import numpy as np
 
 from buildplan.drawing.bodies import Scene, link_length_m
-from buildplan.drawing.camera import Camera, PaperView, fit
+from buildplan.drawing.camera import Camera, PaperView, fit, project
 from buildplan.shape.model import Shape
 
 MARGIN_PT = 6.0
+NAMES = 0.2  # of a link, about new work, for the names of its joints
 
 
 def view_of(
@@ -38,6 +39,20 @@ def close_view(
     """The view of some joints with `room` link lengths of surroundings."""
     points = np.array([scene.shape.at[joint] for joint in joints])
     return fit(camera, points, room * link_length_m(scene.framework), width, height, MARGIN_PT)
+
+
+def close_view_of_new(
+    scene: Scene, camera: Camera, width: float, height: float, joints: Iterable[str], room: float
+) -> PaperView:
+    """The same with no more of the surroundings than the new bodies take, and what names them."""
+    link_m, new = link_length_m(scene.framework), scene.bodies.some(scene.bodies.is_new)
+    spots, _ = project(camera, np.array([scene.shape.at[joint] for joint in joints]))
+    middles, _ = project(camera, new.centre)
+    out = new.radius[:, None] + NAMES * link_m
+    low = np.maximum(spots.min(axis=0) - room * link_m, (middles - out).min(axis=0))
+    high = np.minimum(spots.max(axis=0) + room * link_m, (middles + out).max(axis=0))
+    corners = np.array([low, high]) @ camera.axes[:2]
+    return fit(camera, corners, 0.0, width, height, MARGIN_PT)
 
 
 def floor_points(shape: Shape) -> np.ndarray[tuple[int, ...], np.dtype[np.float64]]:
