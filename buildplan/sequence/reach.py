@@ -41,6 +41,8 @@ METRES_PER_LIFTER = 1.5
 LIFTED_DEG = 40.0
 # Joints that lie so near their common plane, as a mean square, are one layer.
 ONE_LAYER_M = 0.02
+# Somebody on the floor reaches down inside over what stands no higher than this. From memory.
+INSIDE_FROM_M = 1.5
 # Of so many people or more who stand a piece up one keeps its foot from sliding. Ours.
 WITH_ONE_AT_FOOT = 3
 
@@ -149,6 +151,7 @@ class _About:
     def __init__(self, own: Framework, shape: Shape, hands: HandReach) -> None:
         self.part = PartBodies(own, shape, hands)
         self.hands = hands
+        self.own, self.inside = own, not is_one_layer(own, shape)
         self.stands = in_courses(own) and not lies_built(own, shape)
         self.seen: dict[str, PartOnFloor] = {}
 
@@ -173,13 +176,21 @@ class _About:
         """How a joint of what stands is got at: from the floor, a stool, or as high as it takes."""
         placed, hands = self._placed("standing", *_STANDING), self.hands
         if placed.in_reach(joint, there, (*hands.kneeling, *hands.standing)):
-            return Access.DIRECT
+            return Access.STOOL if self._over(placed, joint) > INSIDE_FROM_M else Access.DIRECT
         if placed.in_reach(joint, there, _raised(hands.standing, hands.stool)):
             return Access.STOOL
         level = placed.height_of(joint) - max(one.shoulder for one in hands.standing)
         beyond = placed.height_of(joint) > hands.highest and level > hands.stool
         reached = beyond and placed.in_reach(joint, there, _raised(hands.standing, level))
         return Access.LADDER if reached else Access.NONE
+
+    def _over(self, placed: PartOnFloor, joint: str) -> float:
+        """How high a hand goes up over what stands, to reach a joint from inside; 0 where there is
+        no inside."""
+        if not self.inside:
+            return 0.0
+        met = [self.own.link[id_] for id_ in self.own.links_at[joint]]
+        return max(placed.height_of(end) for link in met for end in (link.start, link.finish))
 
     def _placed(self, name: str, *rows: FloatArray) -> PartOnFloor:
         if name not in self.seen:
