@@ -9,6 +9,8 @@ from buildplan.evaluation.told_figures import told_figures
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import Voice
 from buildplan.patterns.column import Column, build_column
+from buildplan.sequence.model import Access
+from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape
 
@@ -32,3 +34,20 @@ def test_each_ring_is_told_so_high_above_the_floor() -> None:
     told = tell_steps(steps, framework, "in", Voice(), figures)
     checks = [one.check for one in told if "above the floor" in one.check]
     assert [check.split("knots of ring ")[1][0] for check in checks] == ["B", "C", "D"]
+
+
+def test_a_hand_on_the_floor_comes_down_inside_over_no_more_than_a_metre_and_a_half() -> None:
+    """How high somebody reaches over and down is from memory."""
+    balloons = {key: balloon(key) for key in ("ring", "between")}
+    balloons["lock"] = balloon("lock", "round", gauge_m=0.0889)
+    keys = Column(around=4, rings=9, ring="ring", between="between", lock="lock")
+    framework = build_column("Column", balloons, keys)
+    shape = find_shape(framework)
+    ways = find_reach(framework, shape).ways
+    low = {joint for joint, way in ways.items() if way is Access.DIRECT}
+    ends = [(link.start, link.finish) for link in framework.links]
+    over = {joint for pair in ends if not low.isdisjoint(pair) for joint in pair}
+    assert max(shape.at[joint][1] for joint in over) <= 1.5
+    stool = {joint for joint, way in ways.items() if way is Access.STOOL}
+    assert stool | low == set(framework.joints)
+    assert stool
