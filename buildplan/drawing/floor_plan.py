@@ -36,6 +36,7 @@ LEGEND_PT = 12.0  # from one line of what lies on what to the next
 ALONG = (0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75)
 SHORTEST_PT = 60.0  # of a line that has room for its figure
 MOST_LINES = 16
+FEW_JOINTS = 12  # of so few, a small piece to practise on, each is named, and none is measured
 TAPED = Ink(stroke="#B3261E", width=0.9, dash=(5.0, 2.5))
 UNDER = Ink(stroke="#FFFFFF", width=2.6)
 
@@ -55,15 +56,19 @@ def floor_plan(
     alternative text."""
     upper = [chain for chain in laid.framework.chains if chain.layer is not Layer.BACK]
     upper = upper or list(laid.framework.chains)
-    view, height = _view(scene, width, height)
+    every = [joint for long in upper for joint in long.chain.joints]
+    is_small = len(every) <= FEW_JOINTS
+    view, height = _view(scene, width, height, *((0.0, 0.0) if is_small else (SIDE_PT, FOOT_PT)))
     named = landmarks(laid.framework, upper)
-    spots = {joint: _on_page(view, laid, joint) for one in named.values() for joint in one}
+    told_joints = [joint for one in named.values() for joint in one]
+    told_joints = every if is_small else told_joints
+    spots = {joint: _on_page(view, laid, joint) for joint in told_joints}
     spots |= {long.chain.joints[0]: _on_page(view, laid, long.chain.joints[0]) for long in upper}
     legend = [_lies_on(laid, long, voice) for long in upper]
     figures = {
         ends: metres
         for ends, metres in _distances(laid, upper, named).items()
-        if math.dist(*(spots[joint] for joint in ends)) >= SHORTEST_PT
+        if not is_small and math.dist(*(spots[joint] for joint in ends)) >= SHORTEST_PT
     }
     marks = body_marks(scene, view, width, height)
     for chain in upper:
@@ -79,6 +84,7 @@ def floor_plan(
         lengths += _length(box, words)
         blocked.append(box)
     overall, sizes = _overall(scene, view, units, voice)
+    overall = [] if is_small else overall
     corner = [
         Label(
             (2.0, height - LEGEND_PT * (row + 1)), words, LABEL_PT, INK, anchor="start", bold=True
@@ -95,17 +101,19 @@ def floor_plan(
     return Picture(width, height, drawn, f"{told} {alt}", (("picture", "floor plan"),))
 
 
-def _view(scene: Scene, width: float, height: float) -> tuple[PaperView, float]:
-    """The view of the figure in a picture so wide and no higher than `height`, and how high the
-    picture comes out."""
-    bodies, room = scene.bodies, (width - SIDE_PT, height - FOOT_PT)
+def _view(
+    scene: Scene, width: float, height: float, side: float, foot: float
+) -> tuple[PaperView, float]:
+    """The view of the figure in a picture so wide and no higher than `height`, with room at its
+    left `side` and below it; and how high the picture comes out."""
+    bodies, room = scene.bodies, (width - side, height - foot)
     view = fit(FROM_ABOVE, bodies.centre, bodies.radius, *room, MARGIN_PT)
     flat, _ = view.place(bodies.centre)
     radius = bodies.radius * view.scale
     low = float(np.min(flat[:, 1] - radius))
-    tall = float(np.max(flat[:, 1] + radius)) - low + 2 * MARGIN_PT + FOOT_PT
+    tall = float(np.max(flat[:, 1] + radius)) - low + 2 * MARGIN_PT + foot
     x, y = view.origin
-    origin = (x + SIDE_PT, y - low + MARGIN_PT + FOOT_PT)
+    origin = (x + side, y - low + MARGIN_PT + foot)
     return PaperView(FROM_ABOVE, view.scale, origin), tall
 
 

@@ -46,6 +46,18 @@ def page_of_step(voice: Voice, step: Step) -> PageLink:
     return PageLink(step_place(step), lambda page: underlined(words(page)), words)
 
 
+def page_alone(voice: Voice, step: Step) -> PageLink:
+    """What leads to a step by its page alone."""
+
+    def words(page: int) -> str:
+        return voice.say("step {step}: page {page}", step=step.number, page=page)
+
+    def shown(page: int) -> str:
+        return underlined(voice.say("page {page}", page=page))
+
+    return PageLink(step_place(step), shown, words)
+
+
 def told_at_step(voice: Voice, step: Step) -> PageLink:
     """What leads from pictures to the step that has the words for them."""
 

@@ -41,7 +41,7 @@ LESSONS: Mapping[Kind, Lesson] = {
     Kind.CHAIN: Lesson(
         mark("Chain"),
         mark("Tail to tail keeps neck knots and tail knots in turn: joints can be told by feel."),
-        mark("one balloon more or less, which shows only many joints later."),
+        mark("one balloon more or less, which shows much later."),
     ),
     Kind.CLOSE_RING: Lesson(
         mark("Close a ring"),
@@ -85,7 +85,7 @@ LESSONS: Mapping[Kind, Lesson] = {
     ),
     Kind.INSPECT: Lesson(
         mark("Look over"),
-        mark("A fault found now takes a minute; found later, it takes the piece down."),
+        mark("A fault found now takes a minute; later, it takes the piece down."),
         mark("looking from one side alone."),
     ),
     Kind.STAND_UP: Lesson(
@@ -98,7 +98,7 @@ LESSONS: Mapping[Kind, Lesson] = {
 CORNERS = Lesson(
     mark("Turn a corner"),
     mark("Outer and inner chains go on by different numbers of balloons."),
-    mark("going on by habit with the next joint of every chain."),
+    mark("going on by habit with every chain's next joint."),
 )
 
 # Tagging chains whose joints do not count along them: every knot has its name on its row.

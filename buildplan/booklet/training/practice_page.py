@@ -9,20 +9,21 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.acts import told_in_order
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.closeups import ON_THE_PIECE
+from buildplan.booklet.common.closeups import ON_THE_PIECE, Views
 from buildplan.booklet.common.needs import Practised, tags_of
 from buildplan.booklet.common.on_the_piece import PICTURE_HEIGHT
 from buildplan.booklet.common.panel_rows import in_rows
+from buildplan.booklet.common.progress import BuildProgress
 from buildplan.booklet.common.step_blocks import MOST_EMPTY
-from buildplan.booklet.common.step_links import told_at_step
+from buildplan.booklet.common.step_links import page_alone, told_at_step
 from buildplan.booklet.common.step_moves import act_moves, corner_of, first_moves
-from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
+from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH, floor_plan_of
 from buildplan.booklet.training.pages import BEGINNER, in_fives, minutes_of
 from buildplan.booklet.training.practice import Practice, practice
 from buildplan.booklet.training.teaching import lessons_of
 from buildplan.design.measures import gauged_words
-from buildplan.document.blocks import Items, Shown, Stack, Words
-from buildplan.document.layout import beside
+from buildplan.document.blocks import Items, ListItem, Shown, Stack, Words
+from buildplan.document.layout import Columns, beside
 from buildplan.document.links import Anchor
 from buildplan.document.printing import Section
 from buildplan.document.tables import Grid
@@ -31,6 +32,7 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.labelled import labelled_picture
 from buildplan.drawing.marks import Picture
+from buildplan.drawing.scene import finished_picture, finished_words
 from buildplan.evaluation import balloon_words
 from buildplan.framework.cells import STRAIGHT
 from buildplan.instructions.assembling import FREE_END, has_free_ends
@@ -41,6 +43,8 @@ from buildplan.sequence.model import Kind, Step
 # The labelled picture is so high, more for each joint, and at most so high.
 LEAST_LABELLED_PT, A_JOINT_PT, LABELLED_PT = 120.0, 3.5, 190.0
 PICTURE_SHARE = 0.6
+PLAN_SIZE, FINISHED_SIZE = (200.0, 170.0), (220.0, 190.0)
+LINE_GAP, LINE_SHARES = 1.0, (0.8, 0.2)
 CORNER_SIZE = (CELL_WIDTH, CELL_HEIGHT)
 
 
@@ -100,21 +104,9 @@ def practised(book: Book, made: Practice | None) -> Practised | None:
 def _practice(book: Book, made: Practice) -> list[Flowable]:
     voice, framework = book.voice, made.framework
     own = replace(book, framework=framework, shape=made.shape, steps=made.steps)
-    name = voice.say("Practice piece")
-    picture = labelled_picture(
-        framework,
-        made.shape,
-        CAMERAS["corner"],
-        min(LABELLED_PT, LEAST_LABELLED_PT + A_JOINT_PT * len(framework.joints)),
-        framework.joints,
-        voice,
-        name,
-        patterns=book.patterns,
-    )
     shown = _shown(made)
     words: list[Flowable] = [
         Words(voice.say("Build this first, of other balloons.")),
-        told_at_step(voice, book.steps[0]),
         _balloons(book, made),
         Words(
             voice.say(
@@ -124,25 +116,79 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
         ),
     ]
     told = [(step, made.words[step.number - 1]) for step in shown]
-    beside_it = [strong(said.title) for one, said in told if one.kind not in ON_THE_PIECE]
+    beside_it = [_line(book, one, said) for one, said in told if one.kind not in ON_THE_PIECE]
     half = -(-len(beside_it) // 2)
     on_it = [
         _on_the_piece(book, own, made, one, said) for one, said in told if one.kind in ON_THE_PIECE
     ]
     return [
-        *beside(book.paper, words, [Shown(picture)], PICTURE_SHARE),
-        *beside(book.paper, _listed(beside_it[:half]), _listed(beside_it[half:])),
+        *beside(book.paper, words, _pictured(own), PICTURE_SHARE),
+        *beside(book.paper, beside_it[:half], beside_it[half:]),
         *on_it,
+        *_comes_out(own),
     ]
+
+
+def _pictured(own: Book) -> list[Flowable]:
+    """The piece with its joints named: of chains that are braced, as they lie when they are laid;
+    of others, as it comes out."""
+    voice, framework, shape = own.voice, own.framework, own.shape
+    name, corner = voice.say("Practice piece"), CAMERAS["corner"]
+    laid = next((step for step in own.steps if step.kind is Kind.LAY), None)
+    if laid is None or not framework.braces:
+        size = min(LABELLED_PT, LEAST_LABELLED_PT + A_JOINT_PT * len(framework.joints))
+        joints = framework.joints
+        named = labelled_picture(
+            framework, shape, corner, size, joints, voice, name, patterns=own.patterns
+        )
+        return [Shown(named)]
+    return [Shown(floor_plan_of(own, Views(BuildProgress(own), {}), laid, *PLAN_SIZE))]
+
+
+def _comes_out(own: Book) -> list[Flowable]:
+    """How a piece comes out of which the first picture shows how it is laid."""
+    if not own.framework.braces:
+        return []
+    corner = CAMERAS["corner"]
+    alt = finished_words(own.framework, corner, own.voice)
+    made = finished_picture(
+        own.framework, own.shape, corner, *FINISHED_SIZE, patterns=own.patterns, alt=alt
+    )
+    return [Shown(made)]
+
+
+def _line(book: Book, step: Step, said: StepWords) -> Flowable:
+    """A step beside the practice piece to tick, and the page of the step of the piece that has it
+    in full."""
+    full = _in_full(book, step)
+    title = ListItem(strong(said.title), ticked=True, after=LINE_GAP)
+    if full is None:
+        return title
+    return Columns([[title], [page_alone(book.voice, full)]], LINE_SHARES, after=0.0)
+
+
+def _in_full(book: Book, step: Step) -> Step | None:
+    """The first step of the piece that does what one of the practice piece does, as long a chain if
+    one is; None where none does."""
+    alike = [one for one in book.steps if one.kind is step.kind]
+
+    def differs(one: Step) -> tuple[bool, bool]:
+        first, other = one.operations[0], step.operations[0]
+        return bool(first.locks) != bool(other.locks), len(first.links) != len(other.links)
+
+    return min(alike, key=differs, default=None)
 
 
 def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepWords) -> Stack:
     """A step of work on the practice piece: what is learnt with it, its moves, and its joints."""
-    moves = [[Shown(move)] for move in _moves(own, step)]
+    shown = act_moves(own, step)
+    locking = shown.get(Kind.LOCK, ())
+    # their numbers begin anew: which of the moves they are of is said above them
+    over = [Words(strong(book.voice.say("Lock")), after=3.0, keep=True)]
+    moves = [[*(over if move in locking else []), Shown(move)] for move in _moves(own, step)]
     learnt = made.steps[: step.number - 1]
     rows = [row for turn in said.turns for row in turn.lines]
     lessons = lessons_of(own, learnt, step)
-    shown = act_moves(own, step)
     known = {kind for other in made.steps[: step.number - 1] for kind in other.kinds}
     # a brace's moves stand in a row
     told = () if step.kind is Kind.BRACE else said.acts
