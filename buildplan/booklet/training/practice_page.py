@@ -183,9 +183,9 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     """A step of work on the practice piece: what is learnt with it, its moves, and its joints."""
     shown = act_moves(own, step)
     locking = shown.get(Kind.LOCK, ())
-    # their numbers begin anew: which of the moves they are of is said above them
-    over = [Words(strong(book.voice.say("Lock")), after=3.0, keep=True)]
-    moves = [[*(over if move in locking else []), Shown(move)] for move in _moves(own, step)]
+    # their numbers begin anew: which of the moves they are of is said below them
+    under = [Words(plain(book.voice.say("Lock")))]
+    moves = [[Shown(move), *(under if move in locking else [])] for move in _moves(own, step)]
     learnt = made.steps[: step.number - 1]
     rows = [row for turn in said.turns for row in turn.lines]
     lessons = lessons_of(own, learnt, step)
