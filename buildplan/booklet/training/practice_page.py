@@ -22,7 +22,7 @@ from buildplan.booklet.training.pages import BEGINNER, in_fives, minutes_of
 from buildplan.booklet.training.practice import Practice, practice
 from buildplan.booklet.training.teaching import lessons_of
 from buildplan.design.measures import gauged_words
-from buildplan.document.blocks import Items, ListItem, Shown, Stack, Words
+from buildplan.document.blocks import Items, Shown, Stack, Words
 from buildplan.document.layout import Columns, beside
 from buildplan.document.links import Anchor
 from buildplan.document.printing import Section
@@ -161,7 +161,7 @@ def _line(book: Book, step: Step, said: StepWords) -> Flowable:
     """A step beside the practice piece to tick, and the page of the step of the piece that has it
     in full."""
     full = _in_full(book, step)
-    title = ListItem(strong(said.title), ticked=True, after=LINE_GAP)
+    title = Items([strong(said.title)], ticked=True, after=LINE_GAP)
     if full is None:
         return title
     return Columns([[title], [page_alone(book.voice, full)]], LINE_SHARES, after=0.0)
