@@ -26,6 +26,8 @@ from buildplan.shape.model import FloatArray, Shape
 # A side is worth a tape from so many cells on, and straight if its ends are so near as far apart
 # as the way along it is long. Ours.
 FEWEST_CELLS, STRAIGHTEST = 2, 0.98
+# A ring is level whose knots are less apart in height than this share of half a balloon. Ours.
+LEVEL = 0.5
 
 
 def told_figures(framework: Framework, shape: Shape, units: Units) -> Figures:
@@ -66,21 +68,30 @@ def _sides(framework: Framework, shape: Shape) -> Mapping[int, Side]:
 
 
 def _heights(framework: Framework, shape: Shape) -> Mapping[str, Span]:
-    """How high the knots of stacked rings are above the floor on which the lowest lies."""
+    """How high the knots of stacked rings are above the floor on which the lowest lies: of those
+    that are level."""
     found = {}
     for built in [part.framework for part in framework.parts] or [framework]:
         rings = [long for long in built.chains if long.role == RING]
         for ring in rings[1:]:
             lowest, middle = (_ring_middle(shape, one) for one in (rings[0], ring))
             lying = built.balloons[built.link[rings[0].chain.links[0]].balloon].gauge_m / 2
-            height = float(np.linalg.norm(middle - lowest)) + lying
-            slack = height * max(built.balloons[link.balloon].tie_within for link in built.links)
-            found[ring.letter] = Span(height, height - slack, height + slack)
+            up = float(np.linalg.norm(middle - lowest))
+            knots = (_places(shape, ring) - lowest) @ (middle - lowest) / up + lying
+            if np.ptp(knots) > LEVEL * lying:
+                continue
+            height, low, high = (float(of(knots)) for of in (np.mean, np.min, np.max))
+            within = max(built.balloons[link.balloon].tie_within for link in built.links)
+            found[ring.letter] = Span(height, low - height * within, high + height * within)
     return found
 
 
+def _places(shape: Shape, ring: LongChain) -> FloatArray:
+    return np.array([shape.at[joint] for joint in ring.chain.joints])
+
+
 def _ring_middle(shape: Shape, ring: LongChain) -> FloatArray:
-    middle: FloatArray = np.mean([shape.at[joint] for joint in ring.chain.joints], axis=0)
+    middle: FloatArray = np.mean(_places(shape, ring), axis=0)
     return middle
 
 

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
+from buildplan.framework.model import Framework
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import Wording
 from buildplan.language.phrases import count_word, sentences
@@ -34,11 +37,20 @@ def inspect(context: Context, step: Step) -> Wording:
 
 def _like_the_front(context: Context) -> str:
     """What the back of a piece looks like that mirrors the front: writing reads from right to left
-    there."""
+    there, and other balloons have other colours."""
     voice = context.voice
-    if context.framework.reads:
+    if context.framework.reads or not _in_its_colours(context.framework):
         return voice.say("Behind every joint of the front lies one of the back, tied alike.")
     return voice.say("The back must look exactly like the front.")
+
+
+def _in_its_colours(framework: Framework) -> bool:
+    """Whether every balloon of a mirrored piece has its like in the back, or the front."""
+    mirror = framework.mirror
+    tied = [(link.start, link.finish, link.balloon) for link in framework.links]
+    here = Counter((frozenset((a, b)), balloon) for a, b, balloon in tied)
+    there = Counter((frozenset((mirror[a], mirror[b])), balloon) for a, b, balloon in tied)
+    return here == there
 
 
 def stand_up(context: Context, step: Step) -> Wording:

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 from sequence_pieces import balloon
 
+from buildplan.design.building import build_framework
+from buildplan.design.reading import read_design
 from buildplan.evaluation.told_figures import told_figures
+from buildplan.framework.chain_roles import RING
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import Voice
 from buildplan.patterns.column import Column, build_column
@@ -14,6 +19,7 @@ from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
 from buildplan.shape.finding import find_shape
 
+GALLERY = Path(__file__).parents[2] / "designs" / "gallery"
 # A square antiprism of edge 1 is 2 ** (-1/4) high (Johnson, Convex polyhedra with regular faces,
 # 1966; from memory). Soft balloons crowd one another a little apart.
 RISE, CROWDED = 2**-0.25, 0.1
@@ -51,3 +57,26 @@ def test_a_hand_on_the_floor_comes_down_inside_over_no_more_than_a_metre_and_a_h
     stool = {joint for joint, way in ways.items() if way is Access.STOOL}
     assert stool | low == set(framework.joints)
     assert stool
+
+
+def test_a_ring_is_measured_only_where_it_is_level() -> None:
+    """Of an icosahedron that lies on a face the middle knots are at two heights by turns, which
+    part the way up by the golden section (Coxeter, Regular Polytopes, 1973, 3.7; from memory)."""
+    framework = build_framework(read_design(GALLERY / "lamp_icosahedron.yaml"))
+    shape = find_shape(framework)
+    heights = told_figures(framework, shape, "in").heights
+    floor = min(shape.at[joint][1] for joint in framework.joints)
+    lying = framework.balloons["edge"].gauge_m / 2
+    whole = max(place[1] for place in shape.at.values()) - floor
+    uneven, level = [], set()
+    for long in framework.chains:
+        knots = [shape.at[joint][1] - floor + lying for joint in long.chain.joints]
+        if long.letter in heights:
+            span = heights[long.letter]
+            assert span.low_m <= min(knots)
+            assert max(knots) <= span.high_m
+            level.add(long.letter)
+        elif long.role == RING:
+            uneven.append(max(knots) - min(knots))
+    assert level
+    assert uneven == pytest.approx([0.0, whole * (5**0.5 - 2)], rel=CROWDED, abs=1e-6)
