@@ -112,6 +112,10 @@ class Rows:
         joint = self.voice.say(read_back.ROW, name=row.name, words=locked["joint"])
         return row.line == self.voice.say(read_back.THEN_LOCKED, joint=joint)
 
+    def is_tied_by_lock(self, row: RowWords) -> bool:
+        """Whether a row says that one lock ties the joints of its name."""
+        return row.said == self.voice.say(read_back.TIED_BY_LOCK)
+
     # --- chains -------------------------------------------------------------------------------
 
     def chain(self, said: str) -> ChainRow | None:

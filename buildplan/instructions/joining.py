@@ -14,7 +14,7 @@ from buildplan.instructions.coming import coming, is_first, way_on_of
 from buildplan.instructions.context import Context
 from buildplan.instructions.crowns import standing_up
 from buildplan.instructions.grammar import joint_names
-from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
+from buildplan.instructions.locking import done, getting_at, how_to_lock
 from buildplan.instructions.measuring import rings_above_floor
 from buildplan.instructions.model import Doing, RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
@@ -216,8 +216,9 @@ def join_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
         return courses.coming_rows(context, step, turn)
     name = names.head_name(voice, context.piece, head)
     if len(head.joints) > 1:
-        said = rows.row(voice, name, rows.along(head.joints))
-        return TurnWords(name, (said, *locks_rows(context, turn)))
+        if turn.of_kind(Kind.LOCK):
+            return TurnWords(name, (rows.tied(voice, name),))
+        return TurnWords(name, (rows.row(voice, name, rows.along(head.joints)),))
     passing, ends = context.piece.passing[head.joints[0]]
     alone = context.piece.alone
     said = rows.join(

@@ -18,8 +18,8 @@ from buildplan.sequence.model import Step, Turn
 
 # What is built already is carried out of the way.
 ASIDE = mark(
-    "Carry what is built aside, both hands round joints: it waits as it was built, standing or"
-    " lying, where nobody walks."
+    "Carry what is built aside, both hands round joints, and lay it down where nobody walks:"
+    " left standing it may fall over."
 )
 
 

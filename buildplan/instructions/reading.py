@@ -185,8 +185,7 @@ class Reading:
         if len(head.joints) > 1:
             self._about(rows[0], "+".join(head.joints))
             must(self.rows.is_printed(rows[0]), "a row as printed is not its name and its words")
-            must(tuple(rows[0].said.split(ALONG)) == head.joints, "a row ties other joints")
-            self._locked(turn, rows[1:])
+            self._tied_to(head, turn, rows)
             return
         (joint,) = head.joints
         self._about(rows[0], joint)
@@ -205,6 +204,16 @@ class Reading:
         self.order.update(
             {self.right.alone[link]: tuple(self.right.names([link])) for link in head.links}
         )
+
+    def _tied_to(self, head: Operation, turn: Turn, rows: Sequence[RowWords]) -> None:
+        """The row of joints that are tied to one another, by a lock or without."""
+        must(len(rows) == 1, "joints are tied to one another in more rows than one")
+        if not turn.of_kind(Kind.LOCK):
+            must(tuple(rows[0].said.split(ALONG)) == head.joints, "a row ties other joints")
+            return
+        must(self.rows.is_tied_by_lock(rows[0]), "a row locks no joints that are tied")
+        rounds = self.right.rounds([one for op in turn.of_kind(Kind.LOCK) for one in op.locks])
+        must(set(rounds) == {self.taken.rounds}, "joints are locked with other rounds")
 
     def _loose(self, letter: str, balloons: Counter[str]) -> bool:
         """Whether a chain is a balloon by itself that a row names."""

@@ -32,6 +32,7 @@ from buildplan.instructions.read_back import (
     SHARES,
     SHORT_CHAINS,
     THEN_LOCKED,
+    TIED_BY_LOCK,
     TIED_OFF,
 )
 from buildplan.language.phrases import count_word, first_to_last
@@ -112,6 +113,11 @@ def then_locked(voice: Voice, joint: RowWords) -> RowWords:
     """`Joint v4: knots of chain A and chain B; then lock it`."""
     line = voice.say(THEN_LOCKED, joint=joint.line)
     return RowWords(joint.name, voice.say(THEN_LOCKED, joint=joint.said), line)
+
+
+def tied(voice: Voice, name: str) -> RowWords:
+    """`Tie L.E1+T.A1: one lock round all`."""
+    return row(voice, name, voice.say(TIED_BY_LOCK))
 
 
 def balloon(voice: Voice, link: str, colour: str, joints: Sequence[str]) -> RowWords:

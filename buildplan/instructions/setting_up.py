@@ -56,6 +56,9 @@ def lifted_on(context: Context, step: Step) -> Iterator[str]:
     nothing where parts are tied as they lie. What is tied together already comes up as one."""
     voice, told = context.voice, context.figures.set_up
     for parts in comes_up(context, step):
+        if told and set(parts) <= set(told.lying):
+            yield _turned_and_lifted(context, step, parts)
+            continue
         yield from _turned_up(context, [one for one in parts if told and one in told.lying])
         yield voice.say_count(
             "{people} people take part {parts} at both sides, both hands round joints, never by one"
@@ -69,6 +72,24 @@ def lifted_on(context: Context, step: Step) -> Iterator[str]:
             parts=voice.listed(list(parts)),
             step=_last_tying(context, step, frozenset(parts)),
         )
+
+
+def _turned_and_lifted(context: Context, step: Step, parts: tuple[str, ...]) -> str:
+    """How parts that were built lying are turned up, lifted and held by the same hands."""
+    return context.voice.say_count(
+        "Part {parts} was built lying. {people} people take it at both sides, both hands round"
+        " joints beside those that are tied, never by one balloon, turn it up, its front to the"
+        " front, lift it to its place and bear it until the last row of step {step} is locked:"
+        " nothing else does. One more ties and locks.",
+        "Parts {parts}, tied together by now, were built lying. {people} people take them at both"
+        " sides, both hands round joints beside those that are tied, never by one balloon, turn"
+        " them up, their front to the front, lift them to their place and bear them until the last"
+        " row of step {step} is locked: nothing else does. One more ties and locks.",
+        len(parts),
+        people=step.of_kind(Kind.JOIN)[0].people - 1,
+        parts=context.voice.listed(list(parts)),
+        step=_last_tying(context, step, frozenset(parts)),
+    )
 
 
 def comes_up(context: Context, step: Step) -> Iterator[tuple[str, ...]]:

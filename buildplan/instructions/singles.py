@@ -179,11 +179,11 @@ def _spur_name(voice: Voice, spur: Cell) -> str:
 
 
 def single_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
-    """`Single A5-D5: A5 – D5`, or those of a spur, each `Single: A5 – D5`; and their locks."""
+    """`Single: A5 – D5`, or those of a spur, each so; and their locks."""
     voice, found = context.voice, turn.of_kind(Kind.SINGLE)
     if len(found) == 1:
         name = names.single_name(voice, found[0].links[0])
-        said = [single_row(context, step, found[0], name)]
+        said = [single_row(context, step, found[0], names.single_row(voice))]
     else:
         spur = spur_of(context.piece, found[0])
         name = _spur_name(voice, spur) if spur else names.single_row(voice)

@@ -31,7 +31,7 @@ def operations(
         *tagging(framework, order.course_of),
         *assembling(framework, order, lifters),
     ]
-    return (*made, *_finishing(made, lifters))
+    return (*made, *_finishing(made, max(lifters, order.at_ties)))
 
 
 def _finishing(made: Sequence[Operation], lifters: int) -> Iterator[Operation]:

@@ -102,7 +102,10 @@ def test_a_crew_reads_an_equal_part_once(book: Book) -> None:
     assert "before the next: L.B1 L.B2 L.B3 L.B4" in text
     assert "before the next: R.B1" not in text
     # how parts come together, which no table says, in the order of the work
-    order = [text.index(words) for words in ("face the front", "Tie ballast", "people take part T")]
+    order = [
+        text.index(words)
+        for words in ("face the front", "Tie ballast", "people take it at both sides")
+    ]
     assert order == sorted(order)
 
 
@@ -154,7 +157,7 @@ def test_each_part_has_its_own_head_and_its_own_count(book: Book, whole: str) ->
 def test_ballast_is_on_before_anything_is_lifted_on_top(book: Book, whole: str) -> None:
     """Common practice, no source: what stands is weighed down before more comes on it."""
     at = joints_words(book.examination.wind.ballast_at, book.voice)
-    ballast, lifted = whole.index("Tie ballast of"), whole.index("people take part T")
+    ballast, lifted = whole.index("Tie ballast of"), whole.index("people take it at both sides")
     assert whole.index("upright on the floor") < ballast < lifted
     assert at in whole[ballast:lifted]
     last = book.steps[-1]

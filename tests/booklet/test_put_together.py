@@ -25,6 +25,7 @@ from buildplan.evaluation.seating import read_whole
 from buildplan.instructions.model import LiesAt
 from buildplan.instructions.setting_up import is_tying
 from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.reach import lifters
 from buildplan.shape.tied_parts import doubled, part_of
 
 WORD_ON_A_BEAM = """\
@@ -68,7 +69,7 @@ def test_letters_that_are_tied_to_one_another_come_up_as_one_and_once(word: Book
     letters = sorted(p.name for p in word.framework.parts if p.name.startswith("W."))
     assert len(letters) > 1
     told = [word.told(step).text for step in _tying(word)]
-    lifting = [text for text in told if "people take part" in text and "W." in text]
+    lifting = [text for text in told if "people take them" in text and "W." in text]
     assert len(lifting) == 1
     assert all(name in lifting[0] for name in letters)
     assert "tied together by now" in lifting[0]
@@ -101,12 +102,13 @@ def test_what_is_lifted_is_held_until_all_of_it_is_tied(portal: Book) -> None:
     """The arch has a foot on each of the columns, a step for each."""
     first, last = _tying(portal)
     text = portal.told(first).text
-    people = portal.steps[-1].operations[0].people  # who stand it up
-    assert f"{people} people take part T at both sides" in text
-    assert f"until the last row of step {last.number} is locked; one more ties" in text
+    people = lifters(portal.shape)
+    taken = f"Part T was built lying. {people} people take it at both sides"
+    assert taken in text
+    assert f"until the last row of step {last.number} is locked: nothing else does" in text
     assert first.operations[0].people == people + 1
-    assert text.index("turn it up on its foot") < text.index("people take part T")
-    assert text.index("people take part T") < text.index("Lay the joints of each row")
+    assert portal.steps[-1].operations[0].people == people + 1, "nobody is sent away meanwhile"
+    assert text.index(taken) < text.index("turn it up") < text.index("Lay the joints of each row")
 
 
 def test_ties_within_reach_ask_for_no_stool(word: Book, portal: Book) -> None:

@@ -21,7 +21,6 @@ from buildplan.instructions.model import Doing
 from buildplan.instructions.setting_up import is_tying
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind, Step
-from buildplan.sequence.reach import lifters
 from buildplan.shape.whereabouts import group_words
 
 STANDING = mark("Hold it down, carry it")
@@ -111,7 +110,7 @@ def before_standing(book: Book, step: Step) -> Sequence[Flowable]:
         voice.say("The way to its place is clear"),
         voice.say(
             "{people} people or more are there, shoes on, hands free",
-            people=strong(voice.whole(lifters(book.shape))),
+            people=strong(voice.whole(step.operations[0].people)),
         ),
         *map(plain, ready),
     ]

@@ -54,7 +54,8 @@ def equal_part_block(book: Book, sheets: MapSheets, run: Sequence[Step]) -> Flow
         to_step=last.repeats or like.number,
         **names,
     )
-    rows = [plain(f"{step.number} {book.told(step).title}") for step in run]
+    rows = [_row(book, step) for step in run[:-1]]
+    rows.append(plain(f"{last.number} {book.told(last).title}"))
     anchors = [
         Anchor(
             step_place(step),
@@ -67,9 +68,15 @@ def equal_part_block(book: Book, sheets: MapSheets, run: Sequence[Step]) -> Flow
         [
             Rule(),
             *anchors,
-            title_beside_map(book, sheets, last, f"{first.number} – {last.number} {title}"),
+            title_beside_map(book, sheets, run, f"{first.number} – {last.number} {title}"),
             Words(plain(told)),
             Items([*rows, check_words(book, last)], ticked=True, gap=ROW_GAP),
         ],
         whole=True,
     )
+
+
+def _row(book: Book, step: Step) -> str:
+    """A step that is told elsewhere, and what is to be counted when it is done."""
+    told = book.told(step)
+    return f"{plain(f'{step.number} {told.title}')}<br/>{plain(told.check)}"

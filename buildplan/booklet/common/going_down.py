@@ -18,7 +18,9 @@ def going_down(book: Book) -> list[str]:
     stands = book.figures.stands and not book.framework.parts
     ballasted = book.examination.wind.ballast_at or not held
     laid = [_lowered(book)]
-    if stands and ballasted:
+    if book.figures.set_up and ballasted:
+        laid = [_one_by_one(book)]
+    elif stands and ballasted:
         laid = [
             voice.say("Somebody holds the piece while another unties its ballast"),
             *(laid if _is_tall(book) else []),
@@ -62,6 +64,19 @@ def _taken_apart(book: Book) -> Iterator[str]:
         gone |= {*parts}
 
 
+def _one_by_one(book: Book) -> str:
+    """How the parts that are left standing on the floor come down, each held until it lies."""
+    told = book.figures.set_up
+    assert told is not None, "parts are put together standing"
+    return book.voice.say_count(
+        "Part {parts}: somebody holds it while another unties its ballast; then lay it flat",
+        "Parts {parts}, one by one: somebody holds it while another unties its ballast; then lay it"
+        " flat",
+        len(told.standing),
+        parts=book.voice.listed(list(told.standing)),
+    )
+
+
 def _is_tall(book: Book) -> bool:
     """Whether it comes to lie lower than it stands: a ball is let down nowhere."""
     return book.shape.height_m > max(book.shape.width_m, book.shape.depth_m)
@@ -69,7 +84,7 @@ def _is_tall(book: Book) -> bool:
 
 def _lowered(book: Book) -> str:
     """How it comes to lie, by as many as stood it up."""
-    voice, people = book.voice, lifters(book.shape)
+    voice, people = book.voice, book.steps[-1].operations[0].people
     if people >= WITH_ONE_AT_FOOT and not book.shape.holding.hung:
         return voice.say(
             "{people} people or more let it down slowly, one at its foot",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
@@ -15,18 +17,20 @@ from buildplan.sequence.model import Step
 TITLE_SHARES = (0.74, 0.26)
 
 
-def title_beside_map(book: Book, sheets: MapSheets, step: Step, words: str) -> Flowable:
-    """A title, and at its right where the step's joints are on the map."""
-    title, link = Words(plain(words), HEADING, "H2"), to_the_map(book, sheets, step)
+def title_beside_map(book: Book, sheets: MapSheets, steps: Sequence[Step], words: str) -> Flowable:
+    """A title, and at its right where the joints of the steps below it are on the map."""
+    title, link = Words(plain(words), HEADING, "H2"), to_the_map(book, sheets, steps)
     columns = [[title], link] if link else [[title]]
     block = Columns(columns, TITLE_SHARES if link else (), after=4.0)
     block.keepWithNext = True
     return block
 
 
-def to_the_map(book: Book, sheets: MapSheets, step: Step) -> list[Flowable]:
-    """Where a step's joints are on the map: every sheet that shows some which no other does."""
-    return [_map_link(book, sheet, step) for sheet in sheets.sheets_of.get(step.number, ())]
+def to_the_map(book: Book, sheets: MapSheets, steps: Sequence[Step]) -> list[Flowable]:
+    """Where the joints of steps are on the map: every sheet that shows some which no other
+    does."""
+    shown = {sheet for step in steps for sheet in sheets.sheets_of.get(step.number, ())}
+    return [_map_link(book, sheet, steps[-1]) for sheet in sorted(shown)]
 
 
 def _map_link(book: Book, sheet: int, step: Step) -> PageLink:

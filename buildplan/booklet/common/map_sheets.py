@@ -43,8 +43,14 @@ class MapSheets:
         return tuple(
             step
             for step in book.steps
-            if step.kind in LED_BACK_TO and sheet in self.sheets_of.get(step.number, ())
+            if _is_led_to(book, step) and sheet in self.sheets_of.get(step.number, ())
         )
+
+
+def _is_led_to(book: Book, step: Step) -> bool:
+    """Whether the map leads to a step: of an assembly also to where the chains of a part are
+    laid."""
+    return step.kind in LED_BACK_TO or (step.kind is Kind.LAY and bool(book.framework.parts))
 
 
 def map_place(sheet: int) -> str:
@@ -127,10 +133,19 @@ def _index_height(book: Book, steps: Sequence[Step]) -> int:
 def _sheets_of(book: Book, pictures: tuple[Picture, ...]) -> dict[int, tuple[int, ...]]:
     shown = [joints_shown(picture) for picture in pictures]
     return {
-        step.number: _covering({joint for turn in step.turns for joint in turn.joints}, shown)
+        step.number: _covering(_looked_up(book.framework, step), shown)
         for step in book.steps
         if step.kind in LOOKED_UP
     }
+
+
+def _looked_up(framework: Framework, step: Step) -> frozenset[str]:
+    """The joints of a step that are looked up: of chains that are laid, all that they pass."""
+    worked = {joint for turn in step.turns for joint in turn.joints}
+    laid = [framework.link[link] for one in step.of_kind(Kind.LAY) for link in one.links]
+    if step.kind is Kind.LAY:
+        worked |= {joint for link in laid for joint in (link.start, link.finish)}
+    return frozenset(worked)
 
 
 def _covering(joints: Set[str], shown: Sequence[Set[str]]) -> tuple[int, ...]:

@@ -100,7 +100,7 @@ def step_block(
         if told is _beside_the_piece and is_laid_to_brace(book, step):
             told = laid_blocks
         title = f"{step.number} {book.told(step).title}"
-        body = [title_beside_map(book, sheets, step, title), *told(book, views, step)]
+        body = [title_beside_map(book, sheets, [step], title), *told(book, views, step)]
     # chains with their colours can be parted from one another, and a plan from its words
     under = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0) + (NOTICE if below_notice else 0.0)
     parted = bool(strip_rows(book, step)) or is_laid_to_brace(book, step)

@@ -34,7 +34,7 @@ def looked_up(
     turns = bool(set(step.cells) - {STRAIGHT})
     wanted = [number for number in named if turns or number not in earlier]
     steps = [page_of_step(voice, book.steps[number - 1]) for number in wanted]
-    return [*to_the_map(book, sheets, step), *links, *steps]
+    return [*to_the_map(book, sheets, [step]), *links, *steps]
 
 
 def page_of_step(voice: Voice, step: Step) -> PageLink:
