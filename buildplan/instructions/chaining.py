@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from buildplan.instructions import names, rows
+from buildplan.instructions.chain_pairs import pairs_of_each
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import balloons, chain_letters, colours, neck_knots, tail_knots
 from buildplan.instructions.model import RowWords, TurnWords, Wording
@@ -92,6 +93,7 @@ def _long_chains(context: Context, step: Step) -> Wording:
             *_long_chain(voice, len(letters), whole_pairs, bool(odd)),
             _runs(voice, whole_pairs) if length > LONGEST_WITHOUT_RUNS else "",
             _colour_order(context, step),
+            *pairs_of_each(context, step),
             _tagged(context, step),
         ),
         check=_long_check(voice, len(letters), length),
@@ -107,7 +109,10 @@ def _tagged(context: Context, step: Step) -> str:
     ]
     if waiting[:1] != [step]:
         return ""
-    return context.voice.say("Tag one end of every chain with its letter, here and below.")
+    return context.voice.say(
+        "Tag every chain with its letter, here and below: at one end, at its first joint where its"
+        " row gives an order of colours. Balloons that are tied in one by one go without."
+    )
 
 
 def _long_chain(voice: Voice, count: int, whole_pairs: int, odd: bool) -> list[str]:

@@ -48,8 +48,15 @@ TOOLS: Sequence[str] = (
 
 
 def tags_of(steps: Sequence[Step]) -> list[str]:
-    """The joints that some steps tag, as often as each is tagged."""
-    return [
+    """What is written on the tags of some steps: the letters of chains that wait for their course,
+    and joints, as often as each is tagged."""
+    letters = [
+        operation.chain
+        for step in steps
+        for operation in step.of_kind(Kind.CHAIN)
+        if operation.chain and not operation.adds
+    ]
+    return letters + [
         joint
         for step in steps
         for operation in step.of_kind(Kind.TAG)
