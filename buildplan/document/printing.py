@@ -104,7 +104,9 @@ def _grown(document: Document, first: _Setting, given: Mapping[int, float]) -> P
     """What a setting found, with what can grow grown into the room that its pages have left, as far
     as everything stays on its page."""
     pages, free = first.pages, {page: more for page, more in first.free.items() if more}
-    for _ in range(min(len(free), MOST_SETTINGS)):
+    for _ in range(MOST_SETTINGS):
+        if not free:
+            break
         grown = {name: more for some in free.values() for name, more in some.items()}
         trial = replace(pages, grown=grown)
         found = _Setting(document, trial, given, draft=True).set().pages
@@ -112,6 +114,10 @@ def _grown(document: Document, first: _Setting, given: Mapping[int, float]) -> P
         if not moved and found.total == pages.total:
             return trial
         at = min(moved, default=pages.total)  # what stood there no longer fits
+        if at < min(free):  # nothing has grown before it: the numbers of pages are narrower now
+            again = _Setting(document, replace(found, grown={}), given, draft=True).set()
+            pages, free = again.pages, {page: more for page, more in again.free.items() if more}
+            continue
         del free[max((page for page in free if page <= at), default=min(free))]
     return pages
 

@@ -12,7 +12,7 @@ from functools import cached_property
 from shapely.geometry import Polygon
 
 from buildplan.drawing.cell_layout import CellLayout, Stub, lay_cell, newest_brace
-from buildplan.drawing.cell_words import Clutter, Stick, best_spot, gap, word_box
+from buildplan.drawing.cell_words import Clutter, Stick, around, best_spot, gap, word_box
 from buildplan.drawing.colours import mix
 from buildplan.drawing.corner_marks import boxed_in, crossed_out, hatching
 from buildplan.drawing.fonts import text_width
@@ -26,7 +26,7 @@ from buildplan.drawing.line_art import (
     link_outline,
     toward,
 )
-from buildplan.drawing.map_style import joint_marks, joint_radius
+from buildplan.drawing.map_style import LOCK_HALF, joint_marks, joint_radius, lock_place
 from buildplan.drawing.map_words import cell_label
 from buildplan.drawing.marks import Box, Circle, Curve, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.order_discs import order_discs, rows_of
@@ -142,13 +142,24 @@ class _CellDrawing:
         """What words should keep off."""
         laid, radius = self.laid, self._radius
         return Clutter(
-            tuple((x - radius, y - radius, x + radius, y + radius) for x, y in laid.spots.values()),
+            (*(around(at, radius) for at in laid.spots.values()), *self._signs()),
             (
                 *(bar.body(laid.thick / 2) for bar in bars),
                 *(Stick(stub.start, stub.end, 1.0) for stub in laid.stubs),
             ),
             self.size,
         )
+
+    def _signs(self) -> list[Box]:
+        """The boxes of the numbers of the order and of the locks, beside joints' discs."""
+        spots, radius = self.laid.spots, self._radius
+        numbers = order_discs(rows_of(self._newest), spots, radius)
+        discs = [mark for mark in numbers if isinstance(mark, Circle)]
+        locks = [lock_place(at, radius) for joint, at in spots.items() if joint in self.locked]
+        return [
+            *(around(disc.centre, disc.radius) for disc in discs),
+            *(around(at, LOCK_HALF) for at in locks),
+        ]
 
     def _bar(self, link: Link) -> _Bar:
         colour, newest = self.framework.balloons[link.balloon].colour, self._newest

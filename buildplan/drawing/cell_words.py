@@ -50,6 +50,11 @@ class Clutter:
         return Clutter((*self.boxes, box), self.bodies, self.size)
 
 
+def around(at: Point, half: float) -> Box:
+    """The box of what reaches so far from its middle."""
+    return (at[0] - half, at[1] - half, at[0] + half, at[1] + half)
+
+
 def word_box(at: Point, half_width: float) -> Box:
     """The box of a word centred on `at`."""
     return (at[0] - half_width, at[1] - HALF_HEIGHT, at[0] + half_width, at[1] + HALF_HEIGHT)

@@ -15,6 +15,7 @@ REPEAT_FILL = "#E3E7EA"
 # long chains are told apart by their dashes as well as by their letter
 CHAIN_DASHES: tuple[tuple[float, ...], ...] = ((), (8, 2.5), (8, 2.5, 2, 2.5), (3.5, 2))
 LOCK_RADIUS = 1.9
+LOCK_HALF = 2.2 * LOCK_RADIUS  # of the two rounds of a lock together
 
 
 @dataclass(frozen=True)
@@ -70,9 +71,14 @@ def joint_marks(
     else:
         marks = [*disc(at, radius, label, JOINT_FILL, PAPER, Ink(stroke=JOINT_FILL, width=0.8))]
     if locked:
-        reach = (radius + 0.6) * math.sqrt(0.5)
-        marks += lock_mark((at[0] + reach, at[1] + reach), LOCK_RADIUS, -45)
+        marks += lock_mark(lock_place(at, radius), LOCK_RADIUS, -45)
     return marks
+
+
+def lock_place(at: Point, radius: float) -> Point:
+    """Where the lock of a joint at a point is marked, at the upper right of its disc."""
+    reach = (radius + 0.6) * math.sqrt(0.5)
+    return (at[0] + reach, at[1] + reach)
 
 
 def brace_number(at: Point, number: str, *, again: bool = False) -> list[Mark]:

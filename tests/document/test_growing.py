@@ -10,7 +10,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.growing import Grower, Growing, shares
-from buildplan.document.links import Anchor
+from buildplan.document.links import Anchor, PageLink
 from buildplan.document.paper import PAPERS
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.drawing.marks import Picture
@@ -68,3 +68,20 @@ def test_what_would_move_does_not_grow() -> None:
     assert len(pypdf.PdfReader(io.BytesIO(data)).pages) == 2
     assert heights["a"] == pytest.approx(0.9 * ROOM)
     assert heights["b"] == 0.0
+
+
+def test_pages_grow_though_links_were_wider_at_first() -> None:
+    """A link whose words take a page more while its page is unknown: what follows it grows as it
+    does where the link is short from the start."""
+    heights: dict[str, float] = {}
+
+    def words(page: int) -> str:
+        return "page " * 500 if page > 100 else f"page {page}"
+
+    blocks: list[Flowable] = [
+        PageLink("b", words, words),
+        *(_growing(name, heights, 0.8 * ROOM, 0.1 * ROOM) for name in "ab"),
+    ]
+    data = print_document(Document([Section("All", blocks)], PAPER, Voice(), "Trial"))
+    assert len(pypdf.PdfReader(io.BytesIO(data)).pages) == 2
+    assert heights["a"] == heights["b"] == pytest.approx(0.9 * ROOM)
