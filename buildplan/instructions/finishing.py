@@ -68,8 +68,8 @@ def stand_up(context: Context, step: Step) -> Wording:
         moves = sentences(
             how,
             voice.say(
-                "Call {people} people or more, and set it straight, both hands round a joint, never"
-                " on one balloon.",
+                "It takes {people} people or more, you among them. Set it straight, both hands"
+                " round a joint, never on one balloon.",
                 people=people,
             ),
         )
@@ -106,19 +106,20 @@ def _lifting(context: Context, people: str) -> str:
     voice = context.voice
     if context.figures.hung:
         return voice.say(
-            "Call {people} people or more. Take hold on both sides, both hands round a joint, never"
-            " by one balloon. Lift together on a count, up to where it hangs.",
+            "It takes {people} people or more, you among them. Take hold on both sides, both hands"
+            " round a joint, never by one balloon. Lift together on a count, up to where it hangs.",
             people=people,
         )
     if context.framework.braces:
         return voice.say(
-            "Call {people} people or more. Take hold on both sides, both hands round the bundle of"
-            " chains at a brace, never by one balloon. Lift together on a count, and turn the piece"
-            " up on its foot.",
+            "It takes {people} people or more, you among them. Take hold on both sides, both hands"
+            " round the bundle of chains at a brace, never by one balloon. Lift together on a"
+            " count, and turn the piece up on its foot.",
             people=people,
         )
     return voice.say(
-        "Call {people} people or more. Take hold on both sides, both hands round a joint, never by"
-        " one balloon. Lift together on a count, and turn the piece up on its foot.",
+        "It takes {people} people or more, you among them. Take hold on both sides, both hands"
+        " round a joint, never by one balloon. Lift together on a count, and turn the piece up on"
+        " its foot.",
         people=people,
     )

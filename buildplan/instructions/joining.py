@@ -249,9 +249,9 @@ def turn_over(context: Context, step: Step) -> Wording:
         title=voice.say("Turn the piece over"),
         text=sentences(
             voice.say(
-                "Call {people} people. All take hold round the edge, both hands round a joint,"
-                " never by one balloon. Lift together on a count, turn the piece over and lay it"
-                " down with its back up.",
+                "It takes {people} people, you among them. All take hold round the edge, both hands"
+                " round a joint, never by one balloon. Lift together on a count, turn the piece"
+                " over and lay it down with its back up.",
                 people=count_word(voice, step.operations[0].people),
             ),
             *how_to_lock(context, step),
