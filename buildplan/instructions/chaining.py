@@ -109,10 +109,20 @@ def _tagged(context: Context, step: Step) -> str:
     ]
     if waiting[:1] != [step]:
         return ""
-    return context.voice.say(
-        "Tag every chain with its letter, here and below: at one end, at its first joint where its"
-        " row gives an order of colours. Balloons that are tied in one by one go without."
-    )
+    voice = context.voice
+    told = [voice.say("Tag one end of every chain with its letter, here and below.")]
+    if any(len(set(context.names_of(one.links))) > 1 for w in _all_waiting(context) for one in w):
+        told.append(voice.say("Where a row gives an order of colours, that is its first joint."))
+    if context.piece.alone:
+        told.append(voice.say("Balloons that are tied in one by one go without."))
+    return sentences(*told)
+
+
+def _all_waiting(context: Context) -> Iterator[Sequence[Operation]]:
+    """The operations of each step that ties chains which wait for their course."""
+    for step in context.steps:
+        if step.kind is Kind.CHAIN and is_for_courses(context.piece, step.operations[0]):
+            yield step.operations
 
 
 def _long_chain(voice: Voice, count: int, whole_pairs: int, odd: bool) -> list[str]:

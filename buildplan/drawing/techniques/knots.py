@@ -14,6 +14,7 @@ from buildplan.drawing.techniques.mistakes import (
     with_mistake,
 )
 from buildplan.drawing.techniques.props import (
+    WIDTH,
     Strand,
     badge,
     knot,
@@ -34,6 +35,7 @@ from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 
 # where the knot pulled snug is, and the pair wrapped only once with its cross
+MOST_IN_A_ROW, PITCH, ROW_PT, WORD_PT = 12, 44.0, 212.0, 34.0  # of a chain; of words below it
 SNUG, LOW = 164.0, 30.0
 ONCE_AT = (2.0, 12.0), (57.0, 5.0)
 
@@ -190,11 +192,11 @@ def chain_strands(colour: str, other: str) -> tuple[Strand, Strand]:
 
 
 def chain_pairs(framework: Framework, voice: Voice, links: Sequence[str] = ()) -> Picture:
-    """Pairs chained tail to tail with a double knot; `links` are those of the chain, or the
-    first chain's."""
-    row = (links or framework.chains[0].chain.links)[:4]
-    keys = [framework.link[id_].balloon for id_ in row]
-    keys += keys[-1:] * (4 - len(keys))
+    """Pairs chained tail to tail; `links` are those of the chain, or the first chain's."""
+    row = links or framework.chains[0].chain.links
+    number = len(row) if 4 <= len(row) <= MOST_IN_A_ROW else 4
+    keys = [framework.link[id_].balloon for id_ in row[:number]]
+    keys += keys[-1:] * (number - len(keys))
     colours = [framework.balloons[key].colour for key in keys]
     sign = [signs(framework).get(key, 0) for key in keys]
     left, right = chain_strands(colours[1], told_apart(colours[1], colours[2]))
@@ -207,20 +209,39 @@ def chain_pairs(framework: Framework, voice: Voice, links: Sequence[str] = ()) -
         *badge((110, 62), "1"),
         *badge((110, 131), "2"),
     ]
-    for i in range(4):
-        left_end = 22.0 + 44 * i
-        marks += link((left_end + 0.5, 33), (left_end + 43.5, 33), 34, colours[i], sign=sign[i])
-    for i, word in enumerate((voice.say("necks"), voice.say("tails"), voice.say("necks")), 1):
-        marks += knot((22 + 44 * i, 33), 0, colours[i], 2.8)
-        marks.append(words((22 + 44 * i, 5), word))
-    return picture(
-        marks,
-        voice.say(
+    apart = min(PITCH, ROW_PT / number)
+    begin = (WIDTH - apart * number) / 2
+    for i in range(number):
+        x = begin + apart * i
+        marks += link((x + 0.5, 33), (x + apart - 0.5, 33), 0.77 * apart, colours[i], sign=sign[i])
+    for i, colour in enumerate(colours[1:], 1):
+        marks += knot((begin + apart * i, 33), 0, colour, 2.8)
+    for i in _named_knots(number, apart):
+        named = voice.say("necks") if i % 2 else voice.say("tails")
+        marks.append(words((begin + apart * i, 5), named))
+    below = voice.say(
+        "Two pairs tied tail to tail with a double knot. First the left tail goes over the"
+        " right one, behind it and over it again; then the same once more the other way about,"
+        " above the first. Pull both ends. Below, two pairs chained: necks, tails, necks."
+    )
+    if number > 4:
+        below = voice.say(
             "Two pairs tied tail to tail with a double knot. First the left tail goes over the"
             " right one, behind it and over it again; then the same once more the other way about,"
-            " above the first. Pull both ends. Below, two pairs chained: necks, tails, necks."
-        ),
-    )
+            " above the first. Pull both ends. Below, the chain of {number}: necks and tails in"
+            " turn.",
+            number=number,
+        )
+    return picture(marks, below)
+
+
+def _named_knots(number: int, apart: float) -> list[int]:
+    """Which knots of a row are named, from 1: necks and tails in turn, as near as words stand."""
+    named = [1]
+    for i in range(2, number):
+        if (i - named[-1]) % 2 and (i - named[-1]) * apart >= WORD_PT:
+            named.append(i)
+    return named
 
 
 def closing_strand(colour: str) -> Strand:
