@@ -90,10 +90,10 @@ def side_words(length_m: float, units: Units) -> Message:
 
 
 def load_words(mass_kg: float, places: int = 1) -> Message:
-    """Ballast or a base, in kilograms and whole pounds: `13.5 kg (30 lb)`, a small one in half
-    pounds: `1.5 kg (3.5 lb)`; of equal loads at several places all of them together, so that the
+    """Ballast or a base, in kilograms and whole pounds: `13.5 kg (30 lb)`, a small one in tenths
+    of one: `1.5 kg (3.4 lb)`; of equal loads at several places all of them together, so that the
     pounds of each add up to it."""
-    parts = 2 if mass_kg / places < SMALL_KG else 1
+    parts = 10 if mass_kg / places < SMALL_KG else 1
     lb = places * ceil(parts * mass_kg / places / KG_PER_LB) / parts
     return message("{kg} kg ({lb} lb)", kg=_shortest(mass_kg), lb=_shortest(lb))
 
