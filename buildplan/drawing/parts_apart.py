@@ -23,13 +23,13 @@ ASIDE_DEG, ONE_BEFORE_THE_OTHER = 55.0, 0.7
 
 def parts_apart(scene: Scene, ties: Sequence[Tie], camera: Camera) -> Scene:
     """A scene about `ties` with their parts apart, each the way that it goes on from there, the
-    new locks between them, seen from `camera` left and right of the way."""
+    new locks at the lower, seen from `camera` left and right of the way."""
     framework = scene.framework
     shape = _moved(framework, scene.shape, ties)
     bodies = straight_bodies(framework, shape)
     for tie in ties:
         if tie.name in framework.lock_at:
-            bodies = _lock_between(bodies, shape, tie, camera)
+            bodies = _lock_below(bodies, shape, tie, camera)
     if scene.every_body is not None:
         near = set(zip(scene.every_body.names, scene.every_body.is_link, strict=True))
         kept = [one in near for one in zip(bodies.names, bodies.is_link, strict=True)]
@@ -107,13 +107,14 @@ def _aways(framework: Framework, shape: Shape, ties: Sequence[Tie]) -> dict[str,
     return {name: far * way_apart(framework, shape, stays, name) for name in names if name != stays}
 
 
-def _lock_between(bodies: Bodies, shape: Shape, tie: Tie, camera: Camera) -> Bodies:
-    """The rounds of a tie's lock on both sides of the middle between its joints."""
+def _lock_below(bodies: Bodies, shape: Shape, tie: Tie, camera: Camera) -> Bodies:
+    """The rounds of a tie's lock on both sides of the lower of its joints, where they lie before
+    the upper comes down."""
     rows = np.flatnonzero((bodies.names == tie.name) & ~bodies.is_link)
     way = shape.at[tie.joints[-1]] - shape.at[tie.joints[0]]
     across = np.cross(way, np.asarray(camera.direction, dtype=float))
     across = across / max(float(np.linalg.norm(across)), 1e-9)
-    middle = shape.at[tie.name]
+    middle = min((shape.at[joint] for joint in tie.joints), key=lambda place: float(place[1]))
     centre, first, second = (array.copy() for array in (bodies.centre, bodies.first, bodies.second))
     for row, side in zip(rows.tolist(), (-1, 1), strict=True):
         first[row] = middle

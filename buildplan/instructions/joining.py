@@ -186,13 +186,13 @@ def _tying(context: Context, step: Step, parts: str) -> list[Doing]:
         laid,
         *lie_together(context, step),
         *high_up(context, step),
-        *how_to_lock(context, step),
-        _round_all(context, step),
     )
+    tied = sentences(*how_to_lock(context, step), _round_all(context, step))
     return [
         *([Doing(floor, Kind.LAY)] if floor else []),
         Doing(held),
         Doing(sentences(*together), Kind.JOIN),
+        Doing(tied, Kind.LOCK),
     ]
 
 
@@ -201,9 +201,9 @@ def _round_all(context: Context, step: Step) -> str:
     voice = context.voice
     if step.locks:
         return voice.say(
-            "What ties them is one more lock for each row, a pair of {colour} rounds, twisted round"
-            " all the joints that meet, beside the locks that they have. No other balloon and no"
-            " line is needed.",
+            "What ties them is one more lock for each row, a pair of {colour} rounds: its knot"
+            " inside, its necks at either side of all knots that meet, the rounds twisted past each"
+            " other outside by two half turns. No other balloon and no line is needed.",
             colour=context.lock_name(step.locks[0]),
         )
     return voice.say("Bind the joints fast to one another with a strip of latex.")

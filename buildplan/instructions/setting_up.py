@@ -9,7 +9,7 @@ from buildplan.design.measures import length_words
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import LiesAt, SharedKnots
 from buildplan.language.messages import mark
-from buildplan.sequence.model import Kind, Step
+from buildplan.sequence.model import Kind, Operation, Step
 
 
 def put_on_floor(context: Context, step: Step) -> Iterator[str]:
@@ -56,6 +56,7 @@ def lifted_on(context: Context, step: Step) -> Iterator[str]:
     nothing where parts are tied as they lie. What is tied together already comes up as one."""
     voice, told = context.voice, context.figures.set_up
     for parts in comes_up(context, step):
+        yield from _pairs_first(context, step, parts)
         if told and set(parts) <= set(told.lying):
             yield _turned_and_lifted(context, step, parts)
             continue
@@ -72,6 +73,24 @@ def lifted_on(context: Context, step: Step) -> Iterator[str]:
             parts=voice.listed(list(parts)),
             step=_last_tying(context, step, frozenset(parts)),
         )
+
+
+def _pairs_first(context: Context, step: Step, parts: tuple[str, ...]) -> Iterator[str]:
+    """That the locks of ties lie in place before a part comes down on them."""
+    last = _last_tying(context, step, frozenset(parts))
+    ties = [other for other in context.steps[step.number - 1 : last] if is_tying(other)]
+    below = dict.fromkeys(part for other in ties for part in context.parts_at(_locked(other)))
+    if set(below) - set(parts):
+        yield context.voice.say(
+            "First lay the pair of rounds of each tie at its joint of {parts}, knot inside, a round"
+            " out at either side: later hands may not get inside.",
+            parts=context.voice.listed([part for part in below if part not in parts]),
+        )
+
+
+def _locked(step: Step) -> tuple[Operation, ...]:
+    """The ties of a step that locks hold."""
+    return step.of_kind(Kind.JOIN) if step.locks else ()
 
 
 def _turned_and_lifted(context: Context, step: Step, parts: tuple[str, ...]) -> str:

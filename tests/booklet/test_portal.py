@@ -171,9 +171,10 @@ def test_a_tie_says_what_it_is_tied_with(book: Book) -> None:
     """The rounds that the graph has for the lock of the tie."""
     step = _ties(book)[0]
     colour = book.framework.balloons[book.framework.lock_at[step.locks[0]].balloon].label
-    assert f"a pair of {colour} rounds, twisted round all the joints that meet" in (
-        book.told(step).text
-    )
+    text = book.told(step).text
+    assert f"a pair of {colour} rounds: its knot inside" in text
+    laid = text.index("First lay the pair of rounds of each tie at its joint of L and R")
+    assert laid < text.index("lift it to its place"), "before the upper part shuts the lower"
 
 
 def test_a_long_step_is_told_in_the_order_of_the_work(book: Book) -> None:

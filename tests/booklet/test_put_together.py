@@ -143,9 +143,10 @@ def test_of_two_balloons_that_share_their_knots_the_upper_parts_lies_on_top(port
     assert "that of part T on top of that of part L" in portal.told(_tying(portal)[0]).text
 
 
-def test_a_tie_is_drawn_with_both_parts_in_their_colours_and_its_lock_between(portal: Book) -> None:
+def test_a_tie_is_drawn_with_both_parts_in_their_colours_and_its_lock_below(portal: Book) -> None:
     """Every balloon that ends at a joint of a row is drawn as what is new, of the one part and of
-    the other; the rounds of the row's lock lie between its joints, which are apart."""
+    the other; the rounds of the row's lock lie at either side of the lower of its joints, where
+    they are before the upper comes down."""
     framework, views = portal.framework, plan_views(portal)
     for step in _tying(portal):
         shown = views.of(step)
@@ -158,7 +159,11 @@ def test_a_tie_is_drawn_with_both_parts_in_their_colours_and_its_lock_between(po
                 heights = sorted(float(at[joint][1]) for joint in tie.joints)
                 rounds = bodies.centre[(bodies.names == tie.name) & ~bodies.is_link]
                 assert len(rounds) == 2
-                assert heights[0] < rounds[:, 1].min() <= rounds[:, 1].max() < heights[1]
+                radius = bodies.radius[(bodies.names == tie.name) & ~bodies.is_link].max()
+                assert np.allclose(rounds[:, 1], heights[0], atol=radius)
+                assert heights[0] + 2 * radius < heights[1]
+                low = min((at[joint] for joint in tie.joints), key=lambda place: float(place[1]))
+                assert np.allclose(rounds.mean(axis=0), low)
 
 
 def test_what_came_on_last_comes_off_first(word: Book, portal: Book) -> None:

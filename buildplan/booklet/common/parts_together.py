@@ -13,6 +13,7 @@ from buildplan.drawing.parts_apart import parts_tied
 from buildplan.drawing.putting_together import PartShown, put_together_picture
 from buildplan.drawing.seat import seat_before
 from buildplan.drawing.techniques import moves
+from buildplan.drawing.techniques.locks import tie_joints
 from buildplan.sequence.model import Kind, Step
 
 SIZE = (252.0, 204.0)
@@ -30,7 +31,7 @@ def tying_pictures(book: Book, step: Step) -> Mapping[Kind, tuple[Picture, ...]]
     return {
         **({Kind.LAY: together} if together else {}),
         Kind.JOIN: (tied,),
-        **({Kind.LOCK: locks} if locks else {}),
+        **({Kind.LOCK: (*locks, tie_joints(book.framework, book.voice))} if step.locks else {}),
     }
 
 

@@ -53,6 +53,7 @@ from buildplan.document.links import Anchor
 from buildplan.document.paper import mm
 from buildplan.document.text import plain
 from buildplan.drawing.marks import Picture
+from buildplan.instructions.setting_up import is_tying
 from buildplan.sequence.model import Kind, Step
 
 MOST_HEIGHT = 200.0
@@ -104,7 +105,9 @@ def step_block(
     # chains with their colours can be parted from one another, and a plan from its words
     under = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0) + (NOTICE if below_notice else 0.0)
     parted = bool(strip_rows(book, step)) or is_laid_to_brace(book, step)
-    stack = Stack([Rule(), place, *body], whole=not parted, below_title=under)
+    # how parts are brought up and how they are tied can be on two pages
+    empty = MOST_EMPTY if is_tying(step) else 1.0
+    stack = Stack([Rule(), place, *body], whole=not parted, below_title=under, most_empty=empty)
     if not before:
         return stack
     return Stack(
