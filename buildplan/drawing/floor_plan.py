@@ -4,7 +4,7 @@ above, its corners named, with the distances between them that a tape can check.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from itertools import pairwise
 
 import numpy as np
@@ -36,7 +36,7 @@ LEGEND_PT = 12.0  # from one line of what lies on what to the next
 ALONG = (0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75)
 SHORTEST_PT = 60.0  # of a line that has room for its figure
 MOST_LINES = 16
-FEW_JOINTS = 12  # of so few, a small piece to practise on, each is named, and none is measured
+ARROW_PT = 6.0  # across an arrow, with its point
 TAPED = Ink(stroke="#B3261E", width=0.9, dash=(5.0, 2.5))
 UNDER = Ink(stroke="#FFFFFF", width=2.6)
 
@@ -46,45 +46,40 @@ def floor_plan(
     scene: Scene,
     width: float,
     height: float,
-    units: Units,
+    units: Units | None,
     voice: Voice,
     told: str,
 ) -> Picture:
     """The chains as they lie in the end, joint 1 of the uppermost named and the corners of the
     figure, no higher than `height`. What lies on what stands in a corner; broken lines between
-    corners, and lines below and at the left of the whole, have their lengths. `told` begins its
-    alternative text."""
+    corners, and lines below and at the left of the whole, have their lengths; without `units` all
+    joints are named and nothing is measured. `told` begins its alternative text."""
     upper = [chain for chain in laid.framework.chains if chain.layer is not Layer.BACK]
     upper = upper or list(laid.framework.chains)
     every = [joint for long in upper for joint in long.chain.joints]
-    is_small = len(every) <= FEW_JOINTS
-    view, height = _view(scene, width, height, *((0.0, 0.0) if is_small else (SIDE_PT, FOOT_PT)))
+    view, height = _view(scene, width, height, *((SIDE_PT, FOOT_PT) if units else (0.0, 0.0)))
     named = landmarks(laid.framework, upper)
     told_joints = [joint for one in named.values() for joint in one]
-    told_joints = every if is_small else told_joints
+    told_joints = told_joints if units else every
     spots = {joint: _on_page(view, laid, joint) for joint in told_joints}
     spots |= {long.chain.joints[0]: _on_page(view, laid, long.chain.joints[0]) for long in upper}
     legend = [_lies_on(laid, long, voice) for long in upper]
-    figures = {
-        ends: metres
-        for ends, metres in _distances(laid, upper, named).items()
-        if not is_small and math.dist(*(spots[joint] for joint in ends)) >= SHORTEST_PT
-    }
+    figures = _figures(laid, upper, named, spots, units, voice) if units else {}
     marks = body_marks(scene, view, width, height)
-    for chain in upper:
-        marks += pointed([_flat(view, point) for point in laid.aside(chain)])
     blocked: list[Box] = []
+    for chain in upper:
+        arrow = [_flat(view, point) for point in laid.aside(chain)]
+        marks += pointed(arrow)
+        blocked += _along(arrow)
     lines: list[Mark] = []
     lengths: list[Mark] = []
-    for (start, finish), metres in figures.items():
-        words = voice.tell(side_words(metres, units))
+    for (start, finish), words in figures.items():
         ends = spots[start], spots[finish]
         lines += [Polyline(ends, ink) for ink in (UNDER, TAPED)]
         box = _length_box(*ends, words, [*spots.values()], blocked)
         lengths += _length(box, words)
         blocked.append(box)
-    overall, sizes = _overall(scene, view, units, voice)
-    overall = [] if is_small else overall
+    overall, sizes = _overall(scene, view, units, voice) if units else ([], ())
     corner = [
         Label(
             (2.0, height - LEGEND_PT * (row + 1)), words, LABEL_PT, INK, anchor="start", bold=True
@@ -97,7 +92,7 @@ def floor_plan(
     firsts = {long.chain.joints[0] for long in upper}
     dots = [mark for joint, at in spots.items() for mark in joint_dot(at, tied=joint in firsts)]
     drawn = (*marks, *lines, *lengths, *overall, *corner, *leaders(tags), *dots, *joint_tags(tags))
-    alt = _words(laid, upper, figures, sizes, legend, units, voice)
+    alt = _words(upper, figures, sizes, legend, voice)
     return Picture(width, height, drawn, f"{told} {alt}", (("picture", "floor plan"),))
 
 
@@ -150,6 +145,33 @@ def _distances(
     return found if len(found) <= MOST_LINES else {}
 
 
+def _figures(
+    laid: LaidChains,
+    upper: Sequence[LongChain],
+    named: Mapping[str, Sequence[str]],
+    spots: Mapping[str, Point],
+    units: Units,
+    voice: Voice,
+) -> dict[tuple[str, str], str]:
+    """The distances of `_distances` in words, where their line has room for them."""
+    return {
+        ends: voice.tell(side_words(metres, units))
+        for ends, metres in _distances(laid, upper, named).items()
+        if math.dist(*(spots[joint] for joint in ends)) >= SHORTEST_PT
+    }
+
+
+def _along(arrow: Sequence[Point]) -> list[Box]:
+    """Boxes along an arrow, on which no tag is to lie."""
+    found = []
+    for start, finish in pairwise(arrow):
+        parts = max(1, round(math.dist(start, finish) / ARROW_PT))
+        for n in range(parts + 1):
+            x, y = (a + (b - a) * n / parts for a, b in zip(start, finish, strict=True))
+            found.append((x - ARROW_PT / 2, y - ARROW_PT / 2, x + ARROW_PT / 2, y + ARROW_PT / 2))
+    return found
+
+
 def _length_box(
     start: Point, finish: Point, words: str, spots: Sequence[Point], taken: Sequence[Box]
 ) -> Box:
@@ -193,12 +215,10 @@ def _overall(
 
 
 def _words(
-    laid: LaidChains,
     upper: Sequence[LongChain],
-    figures: Mapping[tuple[str, str], float],
-    sizes: tuple[str, str],
+    figures: Mapping[tuple[str, str], str],
+    sizes: Sequence[str],
     legend: Sequence[str],
-    units: Units,
     voice: Voice,
 ) -> str:
     said = [
@@ -207,12 +227,7 @@ def _words(
             chains=voice.listed([chain.letter for chain in upper]),
         ),
         f"{'; '.join(legend)}.",
-        f"{sizes[0]} x {sizes[1]}.",
-        *_apart(figures, units, voice),
+        *([f"{' x '.join(sizes)}."] if sizes else []),
+        *(f"{start} – {finish}: {words}." for (start, finish), words in figures.items()),
     ]
     return " ".join(said)
-
-
-def _apart(figures: Mapping[tuple[str, str], float], units: Units, voice: Voice) -> Iterator[str]:
-    for (start, finish), metres in figures.items():
-        yield f"{start} – {finish}: {voice.tell(side_words(metres, units))}."

@@ -7,10 +7,10 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.floor_plans import floor_plan_of
 from buildplan.booklet.common.known_steps import is_of_later_part
 from buildplan.booklet.common.panel_rows import ABREAST_FROM
 from buildplan.booklet.common.step_moves import how_to, new_moves
-from buildplan.booklet.common.step_pictures import floor_plan_of
 from buildplan.booklet.common.step_words import COLUMN_GAP, ticks, words_of
 from buildplan.document.blocks import Items, Shown
 from buildplan.document.layout import Columns, Filled

@@ -15,6 +15,7 @@ from buildplan.booklet.common.closeups import (
     seen_from,
     step_joints,
 )
+from buildplan.booklet.common.floor_plans import floor_plan_of, whole_words
 from buildplan.booklet.common.other_sides import from_the_other_side
 from buildplan.booklet.common.spurs import (
     LADDER_HEIGHT,
@@ -26,8 +27,6 @@ from buildplan.booklet.common.step_moves import corner_of, corner_picture, how_t
 from buildplan.drawing.camera import Camera
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.eye import Eye, eyes_for, eyes_on
-from buildplan.drawing.floor_plan import floor_plan
-from buildplan.drawing.laid_out import LaidChains
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import ACROSS, FROM_ABOVE, LOOKING_DOWN, LYING, STANDING_WHOLE
@@ -267,32 +266,6 @@ def _where_words(book: Book, step: Step) -> str:
         )
     return voice.say(
         "Step {number} on part {part}, with the eye of the builder. {check}",
-        number=step.number,
-        part=part.name,
-        check=check,
-    )
-
-
-def floor_plan_of(book: Book, views: Views, step: Step, width: float, height: float) -> Picture:
-    """The plan of the floor of a step that lays chains out."""
-    scene = views.progress.finished(step)
-    own = book.framework.built_with(step.operations[0].joints[0])
-    laid = LaidChains(own, {joint: scene.shape.at[joint][:2] for joint in own.joints})
-    return floor_plan(laid, scene, width, height, book.units, book.voice, whole_words(book, step))
-
-
-def whole_words(book: Book, step: Step) -> str:
-    """What a step shows on the whole piece, or on a part, seen from above."""
-    voice, check = book.voice, book.told(step).check
-    part = part_of_step(book.framework, step)
-    if part is None:
-        return voice.say(
-            "Step {number} on the whole piece, from the front. {check}",
-            number=step.number,
-            check=check,
-        )
-    return voice.say(
-        "Step {number} on part {part}, from the front. {check}",
         number=step.number,
         part=part.name,
         check=check,

@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.acts import told_in_order
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE, Views
+from buildplan.booklet.common.floor_plans import plan_of_every_joint
 from buildplan.booklet.common.needs import Practised, tags_of
 from buildplan.booklet.common.on_the_piece import PICTURE_HEIGHT
 from buildplan.booklet.common.panel_rows import in_rows
@@ -17,7 +18,7 @@ from buildplan.booklet.common.progress import BuildProgress
 from buildplan.booklet.common.step_blocks import MOST_EMPTY
 from buildplan.booklet.common.step_links import page_alone, told_at_step
 from buildplan.booklet.common.step_moves import act_moves, corner_of, first_moves
-from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH, floor_plan_of
+from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
 from buildplan.booklet.training.pages import BEGINNER, in_fives, minutes_of
 from buildplan.booklet.training.practice import Practice, practice
 from buildplan.booklet.training.teaching import lessons_of
@@ -142,7 +143,7 @@ def _pictured(own: Book) -> list[Flowable]:
             framework, shape, corner, size, joints, voice, name, patterns=own.patterns
         )
         return [Shown(named)]
-    return [Shown(floor_plan_of(own, Views(BuildProgress(own), {}), laid, *PLAN_SIZE))]
+    return [Shown(plan_of_every_joint(own, Views(BuildProgress(own), {}), laid, *PLAN_SIZE))]
 
 
 def _comes_out(own: Book) -> list[Flowable]:

@@ -1,0 +1,51 @@
+"""The plans of the floor by which chains are laid out: of the piece, and of one to practise on."""
+
+from __future__ import annotations
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.closeups import Views
+from buildplan.drawing.bodies import Scene
+from buildplan.drawing.floor_plan import floor_plan
+from buildplan.drawing.laid_out import LaidChains
+from buildplan.drawing.marks import Picture
+from buildplan.instructions.stages import part_of_step
+from buildplan.sequence.model import Step
+
+
+def floor_plan_of(book: Book, views: Views, step: Step, width: float, height: float) -> Picture:
+    """The plan of the floor of a step that lays chains out."""
+    laid, scene = _laid(book, views, step)
+    return floor_plan(laid, scene, width, height, book.units, book.voice, whole_words(book, step))
+
+
+def plan_of_every_joint(
+    book: Book, views: Views, step: Step, width: float, height: float
+) -> Picture:
+    """The same of a small piece to practise on: all joints named, nothing measured."""
+    laid, scene = _laid(book, views, step)
+    return floor_plan(laid, scene, width, height, None, book.voice, whole_words(book, step))
+
+
+def _laid(book: Book, views: Views, step: Step) -> tuple[LaidChains, Scene]:
+    """The chains that a step lays out, and the scene in which they lie."""
+    scene = views.progress.finished(step)
+    own = book.framework.built_with(step.operations[0].joints[0])
+    return LaidChains(own, {joint: scene.shape.at[joint][:2] for joint in own.joints}), scene
+
+
+def whole_words(book: Book, step: Step) -> str:
+    """What a step shows on the whole piece, or on a part, seen from above."""
+    voice, check = book.voice, book.told(step).check
+    part = part_of_step(book.framework, step)
+    if part is None:
+        return voice.say(
+            "Step {number} on the whole piece, from the front. {check}",
+            number=step.number,
+            check=check,
+        )
+    return voice.say(
+        "Step {number} on part {part}, from the front. {check}",
+        number=step.number,
+        part=part.name,
+        check=check,
+    )
