@@ -65,7 +65,7 @@ LESSONS: Mapping[Kind, Lesson] = {
     ),
     Kind.SINGLE: Lesson(
         mark("Tie in a single"),
-        mark("It holds the piece apart where a corner leaves joints out."),
+        mark("It holds a corner's joints apart."),
         mark("forgetting it: the corner folds once the piece stands."),
     ),
     Kind.JOIN: Lesson(
