@@ -23,7 +23,8 @@ def plan_of_every_joint(
 ) -> Picture:
     """The same of a small piece to practise on: all joints named, nothing measured."""
     laid, scene = _laid(book, views, step)
-    return floor_plan(laid, scene, width, height, None, book.voice, whole_words(book, step))
+    told = f"{book.voice.say('Practice piece')}."  # no step of the piece itself
+    return floor_plan(laid, scene, width, height, None, book.voice, told)
 
 
 def _laid(book: Book, views: Views, step: Step) -> tuple[LaidChains, Scene]:
