@@ -79,12 +79,15 @@ def _pairs_first(context: Context, step: Step, parts: tuple[str, ...]) -> Iterat
     """That the locks of ties lie in place before a part comes down on them."""
     last = _last_tying(context, step, frozenset(parts))
     ties = [other for other in context.steps[step.number - 1 : last] if is_tying(other)]
-    below = dict.fromkeys(part for other in ties for part in context.parts_at(_locked(other)))
-    if set(below) - set(parts):
+    tied = dict.fromkeys(part for other in ties for part in context.parts_at(_locked(other)))
+    later = [one for one in context.steps[step.number :] if is_tying(one)]
+    above = {part for one in later for block in comes_up(context, one) for part in block}
+    below = [part for part in tied if part not in {*parts, *above}]
+    if below:
         yield context.voice.say(
             "First lay the pair of rounds of each tie at its joint of {parts}, knot inside, a round"
             " out at either side: later hands may not get inside.",
-            parts=context.voice.listed([part for part in below if part not in parts]),
+            parts=context.voice.listed(below),
         )
 
 

@@ -73,6 +73,9 @@ def test_letters_that_are_tied_to_one_another_come_up_as_one_and_once(word: Book
     assert len(lifting) == 1
     assert all(name in lifting[0] for name in letters)
     assert "tied together by now" in lifting[0]
+    (beam,) = (text for text in told if "take part B" in text)
+    assert "each tie at its joint of P and Q, knot inside" in beam, "the word comes up later"
+    assert "each tie at its joint of B, knot inside" in lifting[0]
     last = _tying(word)[-1]
     assert f"the last row of step {last.number} is locked" in lifting[0]
 
