@@ -34,6 +34,7 @@ PHRASES = re.compile(
             r"Joint, then lock Knots of chains Free ends (?P<table>.*?) Check\b",
             rf"Single(?: [^\s(]\S*)?(?: \((?P<own>[^)]+)\))?: (?P<single>{LABEL} – {LABEL})",
             rf"Tie \S+: (?P<tie>{LABEL}(?: – {LABEL})+)",
+            rf"Tie (?P<locked_tie>{LABEL}\+{LABEL}): one lock round all",
             rf"Locks(?: with the back up)?: (?P<locks>{LABEL}(?:, {LABEL})*)",
         )
     )
@@ -102,6 +103,10 @@ def read_words(text: str) -> Read:  # noqa: C901 - a case for each phrase
             read.links[neck, tail, said["own"] or single, "single"] += 1
         elif said["tie"]:
             read.tie(said["tie"].split(" – "))
+        elif said["locked_tie"]:
+            read.tie(said["locked_tie"].split("+"))
+            assert said["locked_tie"] not in read.locks
+            read.locks[said["locked_tie"]] = rounds
         elif said["joined"]:
             assert said["joined"] not in read.locks
             read.locks[said["joined"]] = rounds

@@ -107,16 +107,6 @@ def _first_wrong(real: Callable[..., Any]) -> Callable[..., Any]:
     return lambda joints: real([*joints[:-2], *reversed(joints[-2:])])
 
 
-def _of_parts(real: Callable[..., Any]) -> Callable[..., Any]:
-    """As `_first_wrong`, for joints of different parts alone."""
-
-    def wrong(joints: Sequence[str]) -> Any:
-        tie = len({joint.split(".")[0] for joint in joints}) > 1
-        return real(list(reversed(joints)) if tie else joints)
-
-    return wrong
-
-
 def _one_less(real: Callable[..., Any]) -> Callable[..., Any]:
     return lambda voice, count, *rest: real(voice, count - 1, *rest)
 
@@ -158,7 +148,8 @@ FAULTS: Sequence[tuple[str, object, str, Callable[..., Any], str]] = (
     ("wall", rows, "balloon", _in_other_words("(cream)", "(navy)"), "another balloon"),
     ("listed", rows, "then_locked", _in_other_words("; then lock it", ""), "locks another joint"),
     # ties
-    ("parts", rows, "along", _of_parts, "ties other joints"),
+    ("parts", rows, "tied", _in_other_words("A1", "A2"), "is not its name and its words"),
+    ("parts", rows, "tied", _in_other_words("one lock", "no lock"), "locks no joints that are"),
     # colours in the texts
     ("tube", assembling, "_take", _in_other_words("ivory", "deep blue"), "other colours"),
     ("tube", assembling, "_take", _in_other_words("ivory", "mauve"), "other colours"),
