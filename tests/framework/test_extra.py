@@ -100,7 +100,7 @@ def test_an_extra_balloon_is_in_the_graph_and_the_steps_rebuild_it(tmp_path: Pat
     assert {tuple(sorted(ends)) for ends in rebuilt.graph.edges()} == links
     assert len(rebuilt.locks) == len(more.locks) == len(plain.locks)
     told = " ".join(row for said in tell_steps(steps, more, "in", Voice()) for row in said.rows)
-    assert "B1-B3" in told or "B1 to B3" in told
+    assert "Single: B1 – B3" in told or "Single: B3 – B1" in told
 
 
 def test_a_ring_with_an_extra_balloon_is_still_built_flat(tmp_path: Path) -> None:
@@ -179,7 +179,7 @@ def test_every_pattern_takes_balloons_more_and_its_steps_tie_them(
     )
     assert sorted(tuple(sorted(edge[:2])) for edge in rebuilt.graph.edges) == links
     told = " ".join(row for said in tell_steps(steps, more, "in", Voice()) for row in said.rows)
-    assert f"{ends[0]}-{ends[1]}" in told or f"{ends[0]} to {ends[1]}" in told
+    assert f"{ends[0]} – {ends[1]}" in told or f"{ends[1]} – {ends[0]}" in told
     if not in_part and not more.parts and not more.cells:
         assert added.id in " ".join(sheet.alt for sheet in joint_map(more, 480, 640, Voice()))
 
