@@ -55,9 +55,10 @@ def brace(context: Context, step: Step) -> Wording:
     else:
         title = voice.say_count("Brace {braces}", "Braces {braces}", len(braces), braces=numbers)
     acts = _acts(context, step, braces)
+    known = where_taught(context, step, leads_of(context, braces))
     return Wording(
         title=title,
-        text=sentences(*(act.said for act in acts)),
+        text=sentences(*(act.said for act in acts)) or _as_taught(context, known),
         acts=acts if is_told_in_full(context, step, braces) else (),
         check=done(
             context,
@@ -66,7 +67,7 @@ def brace(context: Context, step: Step) -> Wording:
             *corners.between_braces(context, step),
             *sides_along(context, step.of_kind(Kind.BRACE)),
         ),
-        as_in=where_taught(context, step, leads_of(context, braces)),
+        as_in=known,
     )
 
 
@@ -173,12 +174,17 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
     known = where_taught(context, step, leads)
     if known and not is_named_before(context, step, known):
-        yield voice.say_count(
-            "As in step {steps}.",
-            "As in steps {steps}.",
-            len(known),
-            steps=number_ranges(voice, known),
-        )
+        yield _as_taught(context, known)
+
+
+def _as_taught(context: Context, known: tuple[int, ...]) -> str:
+    """The steps that taught how braces are tied."""
+    return context.voice.say_count(
+        "As in step {steps}.",
+        "As in steps {steps}.",
+        len(known),
+        steps=number_ranges(context.voice, known),
+    )
 
 
 def _settled(context: Context, step: Step, brace: Brace) -> Iterator[str]:
