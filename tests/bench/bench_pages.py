@@ -2,8 +2,8 @@
 
 Every shipped design, or those that are named, in the three editions on both papers: pages, and
 the numbers of those less than half full, the last of a part aside (research asks for at most one
-in fifteen). `--language es` prints them in another language, `--large-print` in large print,
-`--out FOLDER` keeps them.
+in fifteen), and the references to pages where what they name is not. `--language es` prints them in
+another language, `--large-print` in large print, `--out FOLDER` keeps them.
 """
 
 from __future__ import annotations
@@ -19,8 +19,11 @@ from buildplan.document.paper import PAPERS, large_print
 from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
 from buildplan.evaluation.seating import read_whole
 
+sys.path.insert(0, str(Path(__file__).parents[1]))
 sys.path.insert(0, str(Path(__file__).parents[1] / "booklet"))
 from page_fill import page_fill
+from page_words import words_of_pages
+from references import astray, recorded
 
 DESIGNS = Path(__file__).parents[2] / "designs"
 MOST = 1 / 15
@@ -42,7 +45,9 @@ def table(files: Sequence[Path], language: str, large: bool, out: Path | None) -
         for edition in SECTIONS:
             for name, paper in PAPERS.items():
                 on = large_print(paper) if large else paper
-                data = print_booklet(book_of_piece(found, on, edition, language))
+                book = book_of_piece(found, on, edition, language)
+                with recorded() as record:
+                    data = print_booklet(book)
                 if out is not None:
                     (out / f"{file.stem}-{edition}-{name}.pdf").write_bytes(data)
                 fill = page_fill(data)
@@ -56,6 +61,8 @@ def table(files: Sequence[Path], language: str, large: bool, out: Path | None) -
                     f"{file.stem:20} {edition:9} {name:7} {pages:5} {fill.words:6}  {which}{over}",
                     flush=True,
                 )
+                for wrong in astray(book, record, words_of_pages(data)):
+                    print("    astray:", wrong, flush=True)
     for edition, (all_pages, all_short, many) in totals.items():
         print(
             f"{edition}: {all_pages} pages, {all_short} less than half full; over 1 in 15: {many}"

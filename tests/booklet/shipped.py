@@ -3,35 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
-from unittest import mock
 
 from page_words import words_of_pages
+from references import OnPage, Record, recorded
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import Views, plan_views
 from buildplan.booklet.editions import print_booklet
 from buildplan.design.reading import read_design
-from buildplan.document.blocks import Shown
 from buildplan.document.paper import PAPERS
-from buildplan.drawing.marks import Picture
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 SHIPPED = sorted(p.stem for p in DESIGNS.glob("*.yaml") if not p.stem.endswith(".event"))
 ON_PAPER = [(name, paper) for name in SHIPPED for paper in PAPERS]
-
-
-@dataclass(frozen=True)
-class OnPage:
-    """A picture as it was printed: page number from 1, lower left corner, size factor."""
-
-    page: int
-    picture: Picture
-    x: float
-    y: float
-    scale: float
 
 
 @cache
@@ -44,19 +31,10 @@ def book_of(name: str, paper: str = "a4") -> Book:
 
 
 @cache
-def _print(name: str, paper: str) -> tuple[bytes, Sequence[OnPage]]:
-    placed: list[OnPage] = []
-    draw = Shown.draw
-
-    def drawn(shown: Shown) -> None:
-        page, draft = shown.canv.getPageNumber(), shown.canv.draft
-        draw(shown)
-        if not draft:
-            placed.append(OnPage(page, shown.picture, *shown.on_sheet))
-
-    with mock.patch.object(Shown, "draw", drawn):
+def _print(name: str, paper: str) -> tuple[bytes, Record]:
+    with recorded() as record:
         data = print_booklet(book_of(name, paper))
-    return data, tuple(placed)
+    return data, record
 
 
 def printed(name: str, paper: str = "a4") -> bytes:
@@ -66,6 +44,11 @@ def printed(name: str, paper: str = "a4") -> bytes:
 
 def pictures(name: str, paper: str = "a4") -> Sequence[OnPage]:
     """Every picture of a booklet, in the order of printing."""
+    return _print(name, paper)[1].pictures
+
+
+def record_of(name: str, paper: str = "a4") -> Record:
+    """The pictures and page references of a booklet."""
     return _print(name, paper)[1]
 
 

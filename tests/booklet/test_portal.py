@@ -6,7 +6,8 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from page_words import words_of
+from page_words import words_of_pages
+from references import Record, astray, recorded
 from shipped import DESIGNS
 
 from buildplan.booklet.common.ballasting import is_ballasted
@@ -17,6 +18,8 @@ from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.progress import BuildProgress
 from buildplan.booklet.common.step_moves import act_moves
 from buildplan.booklet.editions import print_booklet
+from buildplan.booklet.training.practice_page import practice_of
+from buildplan.booklet.training.same_work import in_full
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.closeup import close_up
@@ -31,12 +34,47 @@ def book() -> Book:
 
 
 @pytest.fixture(scope="module")
-def whole(book: Book) -> str:
-    return words_of(print_booklet(book))
+def printed(book: Book) -> tuple[list[str], Record]:
+    with recorded() as record:
+        data = print_booklet(book)
+    return words_of_pages(data), record
+
+
+@pytest.fixture(scope="module")
+def whole(printed: tuple[list[str], Record]) -> str:
+    return " ".join(printed[0])
 
 
 def _ties(book: Book) -> list[Step]:
     return [s for s in book.steps if s.kind is Kind.JOIN and "+" in s.operations[0].id]
+
+
+def test_what_a_reference_names_is_on_the_page_that_it_says(
+    book: Book, printed: tuple[list[str], Record]
+) -> None:
+    """Ties too: their pairs are on one sheet of the map, their joints on others."""
+    texts, record = printed
+    assert not astray(book, record, texts)
+    for step in _ties(book):
+        (page,) = {
+            one.page
+            for one in record.references
+            if one.place.startswith("joint map") and f"step {step.number} " in one.words
+        }
+        assert "Between the parts" in texts[page - 1]
+
+
+def test_work_beside_the_practice_piece_is_looked_up_where_it_is_the_same(book: Book) -> None:
+    """The chains of its braces are tied as those of the piece's braces, not as its rings."""
+    made = practice_of(book)
+    assert made is not None
+    titles = [made.words[step.number - 1].title for step in made.steps]
+    (short,) = (
+        n for n, title in enumerate(titles) if "four cream balloons for the braces" in title
+    )
+    full = in_full(book, made.framework, made.steps[short])
+    assert full is not None
+    assert "four cream balloons for the braces" in book.told(full).title
 
 
 def test_an_equal_part_is_told_once(book: Book, whole: str) -> None:
@@ -96,7 +134,7 @@ def test_the_arch_is_drawn_above_the_columns_on_which_it_is_lifted(book: Book) -
 def test_a_crew_reads_an_equal_part_once(book: Book) -> None:
     """The rows of the first column stand there, and one line for the second."""
     crew = replace(book, edition="crew")
-    text = words_of(print_booklet(crew))
+    text = " ".join(words_of_pages(print_booklet(crew)))
     assert "Parts L and R are alike: do as jobs" in text
     assert "read R for L" in text
     assert "before the next: L.B1 L.B2 L.B3 L.B4" in text

@@ -20,7 +20,8 @@ import networkx as nx
 import pdfua
 import pikepdf
 import pytest
-from shipped import ON_PAPER, SHIPPED, book_of, page_texts, printed
+from references import astray
+from shipped import ON_PAPER, SHIPPED, book_of, page_texts, printed, record_of
 
 from buildplan.booklet.common.book import Book
 from buildplan.sequence.model import Kind
@@ -69,6 +70,13 @@ def test_checker_finds_nothing(name: str, paper: str, tmp_path: Path) -> None:
     for outcome in report.outcomes:
         assert outcome.skipped_reason is None, f"{outcome.rule_id}: {outcome.skipped_reason}"
         assert not outcome.findings, outcome.findings
+
+
+@pytest.mark.parametrize(("name", "paper"), ON_PAPER)
+def test_what_a_reference_names_is_on_the_page_that_it_says(name: str, paper: str) -> None:
+    record = record_of(name, paper)
+    assert len(record.references) > len(book_of(name).steps) / 2
+    assert not astray(book_of(name, paper), record, page_texts(name, paper))
 
 
 # ISO 32000-1, 14.8.4.2 and 14.8.4.3: what lists, tables and tables of contents may hold.

@@ -11,10 +11,11 @@ from buildplan.booklet.common.loads import joints_words
 from buildplan.document.canvas import UNKNOWN_PAGE
 from buildplan.document.text import BODY, TITLE, paragraph_height, plain
 from buildplan.drawing.labels import label_boxes
-from buildplan.drawing.maps.blocks import joints_shown
+from buildplan.drawing.maps.blocks import joints_shown, ties_shown
 from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Box, Picture
 from buildplan.framework.model import Framework
+from buildplan.instructions.setting_up import is_tying
 from buildplan.language.phrases import sentences, short_ranges
 from buildplan.sequence.courses import loose_chains
 from buildplan.sequence.model import Kind, Step
@@ -33,7 +34,7 @@ LED_BACK_TO = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN})
 @dataclass(frozen=True)
 class MapSheets:
     """The sheets of a piece's joint map; `sheets_of` gives the numbers (from 0) of the fewest
-    sheets that show all of a step's joints, by step number."""
+    sheets that show all of a step's joints, or what ties them, by step number."""
 
     pictures: tuple[Picture, ...]
     sheets_of: dict[int, tuple[int, ...]]
@@ -132,8 +133,11 @@ def _index_height(book: Book, steps: Sequence[Step]) -> int:
 
 def _sheets_of(book: Book, pictures: tuple[Picture, ...]) -> dict[int, tuple[int, ...]]:
     shown = [joints_shown(picture) for picture in pictures]
+    tied = [ties_shown(picture) for picture in pictures]
     return {
-        step.number: _covering(_looked_up(book.framework, step), shown)
+        step.number: _covering(
+            _looked_up(book.framework, step), tied if is_tying(step) else shown
+        )
         for step in book.steps
         if step.kind in LOOKED_UP
     }

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from reportlab.platypus import Flowable
@@ -21,6 +21,7 @@ from buildplan.booklet.common.step_moves import act_moves, corner_of, first_move
 from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
 from buildplan.booklet.training.pages import BEGINNER, in_fives, minutes_of
 from buildplan.booklet.training.practice import Practice, practice
+from buildplan.booklet.training.same_work import first_told_at, in_full
 from buildplan.booklet.training.teaching import lessons_of
 from buildplan.design.measures import gauged_words
 from buildplan.document.blocks import Items, Shown, Stack, Words
@@ -35,7 +36,7 @@ from buildplan.drawing.labelled import labelled_picture
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture, finished_words
 from buildplan.evaluation import balloon_words
-from buildplan.framework.cells import STRAIGHT
+from buildplan.framework.model import Framework
 from buildplan.instructions.assembling import FREE_END, has_free_ends
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.times import duration
@@ -117,7 +118,9 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
         ),
     ]
     told = [(step, made.words[step.number - 1]) for step in shown]
-    beside_it = [_line(book, one, said) for one, said in told if one.kind not in ON_THE_PIECE]
+    beside_it = [
+        _line(book, framework, one, said) for one, said in told if one.kind not in ON_THE_PIECE
+    ]
     half = -(-len(beside_it) // 2)
     on_it = [
         _on_the_piece(book, own, made, one, said) for one, said in told if one.kind in ON_THE_PIECE
@@ -158,26 +161,14 @@ def _comes_out(own: Book) -> list[Flowable]:
     return [Shown(made)]
 
 
-def _line(book: Book, step: Step, said: StepWords) -> Flowable:
-    """A step beside the practice piece to tick, and the page of the step of the piece that has it
-    in full."""
-    full = _in_full(book, step)
+def _line(book: Book, small: Framework, step: Step, said: StepWords) -> Flowable:
+    """A step beside the practice piece (`small`) to tick, and the page of the step of the piece
+    that has it in full."""
+    full = in_full(book, small, step)
     title = Items([strong(said.title)], ticked=True, after=LINE_GAP)
     if full is None:
         return title
     return Columns([[title], [page_alone(book.voice, full)]], LINE_SHARES, after=0.0)
-
-
-def _in_full(book: Book, step: Step) -> Step | None:
-    """The first step of the piece that does what one of the practice piece does, as long a chain if
-    one is; None where none does."""
-    alike = [one for one in book.steps if one.kind is step.kind]
-
-    def differs(one: Step) -> tuple[bool, bool]:
-        first, other = one.operations[0], step.operations[0]
-        return bool(first.locks) != bool(other.locks), len(first.links) != len(other.links)
-
-    return min(alike, key=differs, default=None)
 
 
 def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepWords) -> Stack:
@@ -207,7 +198,7 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
 
 def _how(book: Book, own: Book, learnt: Sequence[Step], step: Step) -> list[Flowable]:
     """Where the words for a step are, if it is the first of its kind: at that of the piece."""
-    told = _told_at(book, learnt, step)
+    told = first_told_at(book, learnt, step)
     if told is None:
         return []
     link = told_at_step(book.voice, told)
@@ -231,7 +222,7 @@ def practised_at(book: Book, made: Practice | None) -> Mapping[int, str]:
         return {}
     found: dict[int, str] = {}
     for step in _shown(made):
-        told = _told_at(book, made.steps[: step.number - 1], step)
+        told = first_told_at(book, made.steps[: step.number - 1], step)
         if step.kind in ON_THE_PIECE and told is not None:
             found[told.number] = _place(step)
     return found
@@ -239,20 +230,6 @@ def practised_at(book: Book, made: Practice | None) -> Mapping[int, str]:
 
 def _place(step: Step) -> str:
     return f"practice {step.number}"
-
-
-def _told_at(book: Book, learnt: Sequence[Step], step: Step) -> Step | None:
-    """The first step of the piece that does what a step of the practice piece does, if that has
-    not been `learnt`."""
-    alike = [one for one in book.steps if _sort_of(one) == _sort_of(step)]
-    if not alike or any(_sort_of(one) == _sort_of(step) for one in learnt):
-        return None
-    return alike[0]
-
-
-def _sort_of(step: Step) -> Hashable:
-    """What tells steps apart that are done otherwise: the kind of work and its corners."""
-    return step.kind, frozenset(step.cells) - {STRAIGHT}
 
 
 def _listed(lines: Sequence[str]) -> list[Flowable]:

@@ -205,3 +205,9 @@ def joints_shown(picture: Picture) -> frozenset[str]:
     """The joints that a sheet shows, drawn again or not, as they are called in the whole."""
     told = (dict(mark.data) for mark in picture.marks if isinstance(mark, Label))
     return frozenset(joint for data in told for joint in data.get("joint", "").split())
+
+
+def ties_shown(picture: Picture) -> frozenset[str]:
+    """The joints that a sheet shows beside those that they are tied to."""
+    told = (dict(mark.data) for mark in picture.marks if isinstance(mark, Label))
+    return frozenset(joint for data in told for joint in data.get("tie", "").split())
