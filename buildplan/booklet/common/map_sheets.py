@@ -135,9 +135,7 @@ def _sheets_of(book: Book, pictures: tuple[Picture, ...]) -> dict[int, tuple[int
     shown = [joints_shown(picture) for picture in pictures]
     tied = [ties_shown(picture) for picture in pictures]
     return {
-        step.number: _covering(
-            _looked_up(book.framework, step), tied if is_tying(step) else shown
-        )
+        step.number: _covering(_looked_up(book.framework, step), tied if is_tying(step) else shown)
         for step in book.steps
         if step.kind in LOOKED_UP
     }
