@@ -42,6 +42,7 @@ from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.evaluation import balloon_words
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
+from buildplan.language.phrases import clauses
 from buildplan.language.voice import Voice
 
 MARGIN = 12 * MM
@@ -247,7 +248,13 @@ def _note(page: _Page, need: NeededGauge, words: GaugeWords) -> None:
     told, title, foot = tape_words(gauge, words.units, words.voice), 11 * larger, 30 * larger
     page.marks += [
         Label((MARGIN, page.top - 16 * larger), told, title, INK, "start", bold=True),
-        Label((MARGIN, page.top - foot), "; ".join(need.balloons), words.size_pt, SOFT, "start"),
+        Label(
+            (MARGIN, page.top - foot),
+            clauses(words.voice, need.balloons),
+            words.size_pt,
+            SOFT,
+            "start",
+        ),
         Polyline(
             ((MARGIN, page.top - tall + 6), (MARGIN + deep, page.top - tall + 6)),
             Ink(stroke=SOFT, width=0.5),

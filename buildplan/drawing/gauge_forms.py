@@ -12,6 +12,7 @@ from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, WASH, arc
 from buildplan.drawing.marks import Circle, Curve, Ink, Label, Mark, Point, Polyline
 from buildplan.language.messages import mark
+from buildplan.language.phrases import clauses
 from buildplan.language.voice import Voice
 
 MM = 72 / 25.4
@@ -97,7 +98,7 @@ def gauge_words(gauge: Gauge, units: Units, voice: Voice) -> str:
         ),
         GaugeForm.TAPE: mark("{size}, for {balloons}."),
     }
-    names = "; ".join(gauge.balloons)
+    names = clauses(voice, gauge.balloons)
     measured = tape_words(gauge, units, voice) if gauge.form is GaugeForm.TAPE else ""
     size = measured or diameter_words(gauge.diameter_m, units, voice)
     return voice.say(messages[gauge.form], size=size, balloons=names)

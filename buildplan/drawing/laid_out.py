@@ -25,6 +25,7 @@ from buildplan.drawing.way_round import pointed
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Framework, LongChain
 from buildplan.language.messages import Message, mark, message_in
+from buildplan.language.phrases import clauses
 from buildplan.language.voice import Voice
 
 # Layers are seen so low that a circle on the floor is drawn so high for its width.
@@ -174,4 +175,4 @@ def _words(laid: LaidChains, voice: Voice) -> str:
         layers.append(voice.say("{name}: {words}", name=name, words=names))
     firsts = ", ".join(chain.chain.joints[0] for chain in laid.framework.chains)
     message = RINGS_LAID if laid.framework.closed else CHAINS_LAID
-    return voice.say(message, layers="; ".join(layers), joints=firsts)
+    return voice.say(message, layers=clauses(voice, layers), joints=firsts)

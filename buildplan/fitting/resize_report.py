@@ -10,7 +10,7 @@ from buildplan.evaluation.measured import Measured
 from buildplan.fitting.resize_options import ResizeWay
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
-from buildplan.language.phrases import capital, sentences
+from buildplan.language.phrases import capital, clauses, sentences
 from buildplan.language.voice import Voice
 
 NAMES: Mapping[str, str] = {
@@ -64,7 +64,7 @@ def resize_report(
 
 def _changes(way: ResizeWay, voice: Voice) -> str:
     """What changes, one thing after another."""
-    return "; ".join(voice.tell(words) for words in way.words)
+    return clauses(voice, map(voice.tell, way.words))
 
 
 def _name(way: ResizeWay, now: Measured, voice: Voice) -> str:

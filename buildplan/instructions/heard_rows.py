@@ -211,7 +211,7 @@ class Rows:
         """What is brought together at a joint."""
         locked = self._forms["then locked"].whole(said)
         knots, ends, balloons = Counter[str](), Counter[str](), Counter[str]()
-        for part in (said if locked is None else locked["joint"]).split("; "):
+        for part in re.split(r"\s?; ", said if locked is None else locked["joint"]):
             tied = self._forms["knots"].whole(part)
             free = self._forms["free ends"].whole(part)
             if tied is not None:

@@ -9,11 +9,19 @@ from dataclasses import dataclass
 
 from buildplan.framework.model import LongChain
 from buildplan.instructions.context import Context
+from buildplan.language.messages import mark
 from buildplan.language.phrases import runs_told
 from buildplan.sequence.model import Kind, Turn
 
 NOTHING = "–"
 APART = 10**6  # between the numbers of balloons of different sorts
+# whether several are told of together, and whether their tails are at the joint named first
+TAIL_AT = {
+    (False, True): mark("Balloon {links} ({colour}): tail at the joint named first"),
+    (False, False): mark("Balloon {links} ({colour}): tail at the joint named second"),
+    (True, True): mark("Balloons {links} ({colour}): tail at the joint named first"),
+    (True, False): mark("Balloons {links} ({colour}): tail at the joint named second"),
+}
 
 
 @dataclass(frozen=True)
@@ -64,10 +72,7 @@ def balloons_between(context: Context, turns: Sequence[Turn]) -> Iterator[str]:
     for (colour, first), ids in found.items():
         runs = runs_told(voice, ids, _counting(ids))
         told = {"links": voice.listed(runs), "colour": colour}
-        if first:
-            yield voice.say("Balloons {links} ({colour}): tail at the joint named first", **told)
-        else:
-            yield voice.say("Balloons {links} ({colour}): tail at the joint named second", **told)
+        yield voice.say(TAIL_AT[len(ids) > 1, first], **told)
 
 
 def _counting(ids: Sequence[str]) -> list[int]:

@@ -10,6 +10,7 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters, joint_names, names_in_runs
 from buildplan.instructions.model import TurnWords
 from buildplan.instructions.read_back import COLOURED_ROW, FREE_ENDS, KNOTS, THEN_LOCKED
+from buildplan.language.phrases import clauses
 from buildplan.sequence.model import Kind, Turn
 
 FEWEST = 2  # joints that share a row of what meets at each in turn
@@ -104,7 +105,7 @@ def _shared(context: Context, met: Sequence[_Meeting], in_a_row: bool) -> Iterat
         for one in things
         if one
     ]
-    names = {"joints": joint_names(voice, joints), "words": "; ".join(parts)}
+    names = {"joints": joint_names(voice, joints), "words": clauses(voice, parts)}
     said = (
         voice.say("Joints {joints}, one after another: {words}", **names)
         if in_a_row
@@ -115,7 +116,7 @@ def _shared(context: Context, met: Sequence[_Meeting], in_a_row: bool) -> Iterat
     if brought:
         ways = [rows.along((link.tail, link.neck)) for link in brought]
         name = voice.say("Balloons, tail first")
-        yield voice.say(COLOURED_ROW, name=name, colour=met[0].colour, words="; ".join(ways))
+        yield voice.say(COLOURED_ROW, name=name, colour=met[0].colour, words=clauses(voice, ways))
 
 
 def _things(context: Context, at_each: Sequence[Mapping[str, int]]) -> list[list[str]] | None:

@@ -35,7 +35,7 @@ from buildplan.instructions.read_back import (
     TIED_BY_LOCK,
     TIED_OFF,
 )
-from buildplan.language.phrases import count_word, first_to_last
+from buildplan.language.phrases import clauses, count_word, first_to_last
 from buildplan.language.voice import Voice
 
 
@@ -221,7 +221,7 @@ def join(
                 chains=voice.listed(free),
             )
         )
-    return row(voice, name, "; ".join(parts))
+    return row(voice, name, clauses(voice, parts))
 
 
 def passes(voice: Voice, letter: str, times: int) -> str:

@@ -2,17 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+from functools import reduce
 
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 
 FIRST_TO_LAST = mark("{first} to {last}")
+CLAUSES = mark("{told}; {next}")
 
 
 def sentences(*parts: str) -> str:
     """The parts that say something, one after another."""
     return " ".join(part for part in parts if part)
+
+
+def clauses(voice: Voice, told: Iterable[str]) -> str:
+    """What is told one thing after another: `knots of chain A; free end of chain B` (French sets
+    a space before the sign)."""
+    parts = list(told)
+    return reduce(lambda so_far, part: voice.say(CLAUSES, told=so_far, next=part), parts or [""])
 
 
 def capital(text: str) -> str:

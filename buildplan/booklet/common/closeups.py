@@ -20,6 +20,7 @@ from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace
 from buildplan.instructions.model import TurnWords
 from buildplan.instructions.setting_up import is_tying
+from buildplan.language.phrases import clauses
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Operation, Step, Turn
 
@@ -107,11 +108,13 @@ def _closeups(book: Book, progress: BuildProgress, step: Step) -> Iterator[Close
                     for joint in turn.joints
                 },
             )
-            yield CloseUp(title, _words([*told, *tied]), panel)
+            yield CloseUp(title, _words(book, [*told, *tied]), panel)
             told = []
         return
     for number, turn_said in enumerate(book.told(step).turns):
-        yield CloseUp(turn_said.name, _words([turn_said]), _tied(book, progress, step, number))
+        yield CloseUp(
+            turn_said.name, _words(book, [turn_said]), _tied(book, progress, step, number)
+        )
 
 
 def _tied(book: Book, progress: BuildProgress, step: Step, number: int) -> Panel:
@@ -217,6 +220,6 @@ def _joints(turns: Sequence[Turn]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(joint for turn in turns for joint in turn.joints))
 
 
-def _words(turns: Sequence[TurnWords]) -> str:
+def _words(book: Book, turns: Sequence[TurnWords]) -> str:
     """The words of turns, row after row."""
-    return "; ".join(row for turn in turns for row in turn.lines)
+    return clauses(book.voice, (row for turn in turns for row in turn.lines))

@@ -30,6 +30,7 @@ from buildplan.drawing.seat import STANDING_WHOLE
 from buildplan.instructions.coming import coming
 from buildplan.instructions.joint_table import JointTable, balloons_between, joint_table
 from buildplan.instructions.printed_rows import printed
+from buildplan.language.phrases import clauses
 from buildplan.sequence.model import Kind, Step
 
 # Points; shares of the page and of the table beside the plan.
@@ -160,7 +161,7 @@ def _shown(tied: JointTable | list[str]) -> list[Flowable]:
 def plan_of(book: Book, step: Step, across: float) -> Picture:
     """The plan of what a step joins, `across` points wide."""
     voice = book.voice
-    rows = "; ".join(line for turn in book.told(step).turns for line in turn.lines)
+    rows = clauses(voice, (line for turn in book.told(step).turns for line in turn.lines))
     alt = voice.say("Plan of step {number}, from above: {rows}.", number=step.number, rows=rows)
     course = planned_course(book, step)
     return course_plan(book.framework, book.shape, course, across, alt, voice.say("From above"))

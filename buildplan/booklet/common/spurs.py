@@ -17,6 +17,7 @@ from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import FROM_ABOVE
 from buildplan.drawing.spur_diagrams import Spur, spur_ladder, spur_plan
 from buildplan.framework.model import Cell
+from buildplan.language.phrases import clauses
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.rounds import spur_of
 
@@ -40,7 +41,7 @@ def spur_pictures(book: Book, step: Step) -> list[Picture]:
     told = book.voice.say("Diagram of step {number}.", number=step.number)
     drawn = [spur_ladder(spur, LADDER_WIDTH, LADDER_HEIGHT)] if spur.is_ladder else []
     drawn += [spur_plan(spur, long.letter, PLAN_WIDTH, LADDER_HEIGHT) for long in spur.crossed]
-    rows = "; ".join(row for turn in book.told(step).turns for row in turn.lines)
+    rows = clauses(book.voice, (row for turn in book.told(step).turns for row in turn.lines))
     return [
         replace(picture, alt=f"{told} {picture.alt} {'' if number else f'{rows}.'}".rstrip())
         for number, picture in enumerate(drawn)

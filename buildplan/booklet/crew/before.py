@@ -26,7 +26,7 @@ from buildplan.evaluation import balloon_words
 from buildplan.evaluation.figures import air_words
 from buildplan.framework.model import BalloonType
 from buildplan.instructions.jobs import job_title
-from buildplan.language.phrases import runs_told
+from buildplan.language.phrases import clauses, runs_told
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Step
@@ -150,7 +150,7 @@ def _lines(book: Book, steps: Sequence[Step]) -> list[str]:
     lines = []
     for step in steps:
         lines.append(f"{strong(book.told(step).title)}. {plain(book.told(step).check)}")
-        lines += turn_lines(book.told(step)) if len(step.turns) > 1 else []
+        lines += turn_lines(book, step) if len(step.turns) > 1 else []
     return lines
 
 
@@ -242,4 +242,4 @@ def _some(labels: Sequence[str], voice: Voice) -> str:
         joints = " ".join(runs_told(voice, [f"{letters}{n or ''}" for n in numbers], numbers))
         each = voice.say("{joints} ({number} of each)", joints=joints, number=times)
         said.append(joints if times == 1 else each)
-    return "; ".join(said)
+    return clauses(voice, said)

@@ -12,7 +12,7 @@ from buildplan.booklet.crew.standing_so_far import standing
 from buildplan.document.blocks import Items, heading
 from buildplan.document.text import plain
 from buildplan.instructions.stages import part_of_step
-from buildplan.language.phrases import first_to_last
+from buildplan.language.phrases import clauses, first_to_last
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Step
@@ -47,7 +47,7 @@ def equal_part_blocks(
         first="" if like is None else like.name,
         part=name,
         jobs=_range(voice, job_of[first[0]], job_of[first[-1]]),
-        counts="; ".join(standing(book, steps)),
+        counts=clauses(voice, standing(book, steps)),
     )
     return [heading(head), Items((plain(told),), ticked=True)]
 

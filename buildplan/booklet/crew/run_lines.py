@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from buildplan.booklet.common.book import Book
 from buildplan.instructions.jobs import job_row
-from buildplan.language.phrases import first_to_last
+from buildplan.language.phrases import clauses, first_to_last
 from buildplan.sequence.jobs import RunRow
 from buildplan.sequence.model import Kind
 
@@ -107,7 +107,7 @@ def _line(book: Book, row: RunRow, singles: Sequence[RunRow]) -> RunLine:
     if len(locked) > 1 and set(locked) == named:
         locks = voice.say_in("which joints to lock", "each")
     name = said.name if row.brace is None else voice.whole(row.brace)
-    return RunLine(name, said.cell, "; ".join(joints), locks)
+    return RunLine(name, said.cell, clauses(voice, joints), locks)
 
 
 def _tersely(book: Book, row: RunRow, words: str) -> str:
@@ -118,7 +118,7 @@ def _tersely(book: Book, row: RunRow, words: str) -> str:
     if row.brace is None:
         return words
     brace = book.framework.brace[row.brace]
-    ways = "; ".join(" ".join(chain.joints) for chain in brace.chains)
+    ways = clauses(voice, (" ".join(chain.joints) for chain in brace.chains))
     if not brace.shared:
         return ways
     return voice.say("{joints}, shares {links}", joints=ways, links=voice.listed(brace.shared))

@@ -37,7 +37,7 @@ from buildplan.instructions.setting_up import (
     lifted_on,
     put_on_floor,
 )
-from buildplan.language.phrases import sentences
+from buildplan.language.phrases import clauses, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job, RunRow
 from buildplan.sequence.model import Kind, Step
@@ -150,7 +150,7 @@ def _floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:
             f"{strong(told.title)}. {plain(told.text if step.kind is Kind.LAY else '')} "
             f"{plain(told.check)}"
         )
-        lines += turn_lines(told) if len(step.turns) > 1 else []
+        lines += turn_lines(book, step) if len(step.turns) > 1 else []
     return lines
 
 
@@ -246,7 +246,9 @@ def _run_picture(book: Book, job: Job, wide: float) -> Picture:
     facts, enlarged = book.facts, book.paper.picture_scale
     most = BESIDE_TABLE if is_wide(book.paper) else RUN_PICTURE
     tall = min(most, max(LEAST_TALL, wide * facts.height_m / max(facts.width_m, 0.1)))
-    rows = "; ".join(_row_words(row, job_row(voice, row, book.told), voice) for row in job.rows)
+    rows = clauses(
+        voice, (_row_words(row, job_row(voice, row, book.told), voice) for row in job.rows)
+    )
     return step_picture(
         scene,
         CAMERAS["front"],

@@ -11,6 +11,7 @@ from buildplan.document.blocks import Items, heading
 from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain
+from buildplan.language.phrases import clauses
 
 
 def while_standing(book: Book) -> list[Flowable]:
@@ -24,7 +25,9 @@ def while_standing(book: Book) -> list[Flowable]:
 
 def _looking_after(book: Book) -> Items:
     voice = book.voice
-    spare = "; ".join(counted_words(book, p.balloon.key, p.spare) for p in book.facts.purchases)
+    spare = clauses(
+        voice, (counted_words(book, p.balloon.key, p.spare) for p in book.facts.purchases)
+    )
     return Items(
         (
             voice.say(

@@ -7,8 +7,8 @@ from collections.abc import Mapping, Sequence
 
 from buildplan.booklet.common.book import Book
 from buildplan.document.text import plain
-from buildplan.instructions.model import StepWords
 from buildplan.language.messages import mark
+from buildplan.language.phrases import clauses
 from buildplan.sequence.model import Kind, Step
 
 SHORT_LINE = 72  # letters: lines that are all as short as this follow one another
@@ -35,9 +35,9 @@ def standing(book: Book, steps: Sequence[Step]) -> list[str]:
     return words
 
 
-def turn_lines(told: StepWords) -> list[str]:
+def turn_lines(book: Book, step: Step) -> list[str]:
     """What is particular to each turn, as markup: one line where all of it is short."""
-    lines = [line for turn in told.turns for line in turn.lines]
+    lines = [line for turn in book.told(step).turns for line in turn.lines]
     if all(len(line) <= SHORT_LINE for line in lines):
-        return [plain("; ".join(lines))] if lines else []
+        return [plain(clauses(book.voice, lines))] if lines else []
     return [plain(line) for line in lines]

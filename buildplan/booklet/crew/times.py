@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
-from buildplan.language.phrases import sentences
+from buildplan.language.phrases import clauses, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind
@@ -63,7 +63,8 @@ def act_words(acts_of: Mapping[int, Sequence[Kind]], voice: Voice) -> str:
     for person, kinds in acts_of.items():
         acts = tuple(dict.fromkeys(act_word(kind, voice) for kind in kinds))
         together.setdefault(acts, []).append(person + 1)
-    return "; ".join(f"{_people(who, voice)}: {', '.join(acts)}" for acts, who in together.items())
+    said = (f"{_people(who, voice)}: {', '.join(acts)}" for acts, who in together.items())
+    return clauses(voice, said)
 
 
 def _people(numbers: Sequence[int], voice: Voice) -> str:

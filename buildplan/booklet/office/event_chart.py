@@ -27,6 +27,7 @@ from buildplan.business.events.event_plan import EventPlan
 from buildplan.document.text import plain, strong
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
+from buildplan.language.phrases import clauses
 from buildplan.language.voice import Voice
 from buildplan.sequence.timetable import PlaceWork
 
@@ -135,7 +136,9 @@ def _where(plan: EventPlan, piece: int, voice: Voice) -> str:
 
 def legend(plan: EventPlan, picture: Picture, voice: Voice) -> str:
     """What the numbers in the bars of a chart mean."""
-    names = "; ".join(f"{strong(str(i))} {plain(c.name)}" for i, c in enumerate(plan.copies, 1))
+    names = clauses(
+        voice, (f"{strong(str(i))} {plain(c.name)}" for i, c in enumerate(plan.copies, 1))
+    )
     words = voice.say("Numbers in the bars are pieces: {pieces}.", pieces=names)
     if any(isinstance(mark, Label) and mark.text == PLUS for mark in picture.marks):
         helps = voice.say("{plus} helps wherever hands are wanted.", plus=strong(PLUS))

@@ -25,6 +25,7 @@ from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.typeset.font_files import with_fonts
+from buildplan.language.phrases import clauses
 from buildplan.language.voice import Voice
 from buildplan.shape.holding import conditions
 
@@ -192,7 +193,7 @@ def _what_we_offer(
         (voice.say("Piece"), facts.name),
         (voice.say_in("how large", "Size"), _size(piece, voice)),
         (voice.say("Balloons"), balloons),
-        (voice.say("Colours"), "; ".join(colours)),
+        (voice.say("Colours"), clauses(voice, colours)),
         (voice.say("Stands"), _stands(piece, voice)),
         (voice.say("With it"), _included(quote, voice)),
     ]

@@ -15,6 +15,7 @@ from buildplan.framework.cells import STRAIGHT
 from buildplan.instructions.stages import work_names
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
+from buildplan.language.phrases import clauses
 from buildplan.sequence.labour import operation_minutes
 from buildplan.sequence.model import Kind, Operation, Stage, Step
 
@@ -63,7 +64,7 @@ def _signed(book: Book, steps: Sequence[Step]) -> str:
             if ends
             else voice.say("every knot at the joint of its tag")
         )
-    return "; ".join(told)
+    return clauses(voice, told)
 
 
 def _learnt(book: Book) -> tuple[str, ...]:

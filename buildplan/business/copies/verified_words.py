@@ -8,6 +8,7 @@ from buildplan.business.copies.digests import FORM, INFO, METADATA, OUTLINES
 from buildplan.business.copies.signing import Signature
 from buildplan.business.copies.verifying import PageChanges, Verdict, Verified
 from buildplan.language.messages import mark
+from buildplan.language.phrases import clauses
 from buildplan.language.shown import shown
 from buildplan.language.voice import Voice
 
@@ -115,7 +116,7 @@ def _pages_words(changes: PageChanges, voice: Voice) -> str:
         (changes.unmarked, mark("without the serial or the name: {pages}")),
     )
     wrong = [voice.say(words, pages=", ".join(map(str, pages))) for pages, words in said if pages]
-    return "; ".join(wrong) or voice.say("none changed")
+    return clauses(voice, wrong) or voice.say("none changed")
 
 
 def _parts_words(parts: Sequence[str], voice: Voice) -> str:
