@@ -80,20 +80,33 @@ def floor_plan(
         lengths += _length(box, words)
         blocked.append(box)
     overall, sizes = _overall(scene, view, units, voice) if units else ([], ())
+    height = _with_legend(legend, blocked, height)
     corner = [
         Label(
             (2.0, height - LEGEND_PT * (row + 1)), words, LABEL_PT, INK, anchor="start", bold=True
         )
         for row, words in enumerate(legend)
     ]
-    wide = max(text_width(words, LABEL_PT, bold=True) for words in legend)
-    blocked.append((0.0, height - LEGEND_PT * len(legend) - 4, wide + 6, height))
+    blocked.append(_corner_box(legend, height))
     tags = place_tags(list(spots.items()), width, height, size=LABEL_PT, blocked=blocked)
     firsts = {long.chain.joints[0] for long in upper}
     dots = [mark for joint, at in spots.items() for mark in joint_dot(at, tied=joint in firsts)]
     drawn = (*marks, *lines, *lengths, *overall, *corner, *leaders(tags), *dots, *joint_tags(tags))
     alt = _words(upper, figures, sizes, legend, voice)
     return Picture(width, height, drawn, f"{told} {alt}", (("picture", "floor plan"),))
+
+
+def _corner_box(legend: Sequence[str], height: float) -> Box:
+    """Where the legend stands, at the upper left."""
+    wide = max(text_width(words, LABEL_PT, bold=True) for words in legend)
+    return (0.0, height - LEGEND_PT * len(legend) - 7, wide + 6, height)
+
+
+def _with_legend(legend: Sequence[str], arrows: Sequence[Box], height: float) -> float:
+    """The height of the picture, with room for the legend above the arrows that it would meet."""
+    box = _corner_box(legend, height)
+    met = [arrow[3] for arrow in arrows if _meets(box, arrow)]
+    return height + max(0.0, max(met) - box[1]) if met else height
 
 
 def _view(
