@@ -16,6 +16,7 @@ from reportlab.platypus import Flowable, Paragraph
 from buildplan.document.stacking import Blocks, draw_stack, split_stack, stack_height
 from buildplan.document.tagged import Role
 from buildplan.document.text import BODY, HEADING, INK, RULE, TITLE, plain
+from buildplan.document.undrawn import Showable, drawn
 from buildplan.drawing.fonts import BOLD, register_fonts
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.pdf import draw_picture
@@ -59,9 +60,10 @@ class Words(Flowable):  # type: ignore[misc]
         return found if len(found) > 1 else []
 
     def draw(self) -> None:
+        if self.canv.draft:
+            return
         with self.canv.element(self._role), self.canv.content():
-            if not self.canv.draft:
-                self._paragraph.drawOn(self.canv, 0, 0)
+            self._paragraph.drawOn(self.canv, 0, 0)
 
 
 def title(text: str) -> Words:
@@ -242,7 +244,7 @@ class Shown(Flowable):  # type: ignore[misc]
     """
 
     def __init__(
-        self, picture: Picture, scale: float = 1.0, after: float = 8.0, *, align: str = "left"
+        self, picture: Showable, scale: float = 1.0, after: float = 8.0, *, align: str = "left"
     ) -> None:
         super().__init__()
         self.picture, self._wanted, self._align = picture, scale, align
@@ -260,9 +262,11 @@ class Shown(Flowable):  # type: ignore[misc]
         x = 0.0 if self._align == "left" else self.width - wide
         self.on_sheet = (*canvas.absolutePosition(x, 0), self._scale * canvas.enlarged)
         box = (x, 0.0, x + wide, self.height)
-        with canvas.element("Figure", alt=self.picture.alt, box=box), canvas.content():
-            if not canvas.draft:
-                draw_picture(canvas, self.picture, x, 0, self._scale)
+        if canvas.draft:
+            return
+        self.picture = picture = drawn(self.picture)
+        with canvas.element("Figure", alt=picture.alt, box=box), canvas.content():
+            draw_picture(canvas, picture, x, 0, self._scale)
 
 
 class PictureRow(Flowable):  # type: ignore[misc]

@@ -13,6 +13,7 @@ from unittest import mock
 from buildplan.booklet.common.book import Book
 from buildplan.document.blocks import Shown
 from buildplan.document.links import PageLink
+from buildplan.document.undrawn import drawn
 from buildplan.drawing.maps.blocks import joints_shown, ties_shown
 from buildplan.drawing.marks import Picture
 from buildplan.instructions.setting_up import is_tying
@@ -53,11 +54,11 @@ def recorded() -> Iterator[Record]:
     """What is printed meanwhile."""
     record, draw, lead = Record(), Shown.draw, PageLink.draw
 
-    def drawn(shown: Shown) -> None:
+    def placing(shown: Shown) -> None:
         page, draft = shown.canv.getPageNumber(), shown.canv.draft
         draw(shown)
         if not draft:
-            record.pictures.append(OnPage(page, shown.picture, *shown.on_sheet))
+            record.pictures.append(OnPage(page, drawn(shown.picture), *shown.on_sheet))
 
     def led(link: PageLink) -> None:
         lead(link)
@@ -66,7 +67,7 @@ def recorded() -> Iterator[Record]:
             start = link.canv.getPageNumber()
             record.references.append(Reference(start, link._place, page, link._words(page)))
 
-    with mock.patch.object(Shown, "draw", drawn), mock.patch.object(PageLink, "draw", led):
+    with mock.patch.object(Shown, "draw", placing), mock.patch.object(PageLink, "draw", led):
         yield record
 
 

@@ -17,6 +17,7 @@ from buildplan.booklet.common.step_pictures import StepPanels, step_panels
 from buildplan.booklet.common.step_words import PLACE
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
+from buildplan.document.undrawn import Showable, drawn
 from buildplan.drawing.corner_marks import CROSS
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import Inset, Label, MarkData, Picture, Polyline
@@ -52,6 +53,13 @@ def panels_of(name: str) -> list[StepPanels]:
     ]
 
 
+def as_said(picture: Showable) -> Picture:
+    """A picture drawn, which is as large as the page was set for."""
+    found = drawn(picture)
+    assert (found.width, found.height) == (picture.width, picture.height)
+    return found
+
+
 def data_in(picture: Picture) -> Iterator[MarkData]:
     """What marks say of themselves, and those of the pictures set in."""
     yield picture.data
@@ -69,7 +77,7 @@ def test_the_key_has_the_signs_that_the_pictures_show(name: str) -> None:
         pair
         for panels in panels_of(name)
         for closeup in panels.closeups
-        for data in data_in(closeup)
+        for data in data_in(as_said(closeup))
         for key, value in data
         for pair in ((key, value), (key, ""))
     }
@@ -98,15 +106,17 @@ def test_only_words_of_the_piece_are_explained(name: str, without: set[str]) -> 
 @pytest.mark.parametrize("name", PIECES)
 def test_several_eyes_are_numbered_as_their_close_ups(name: str) -> None:
     for panels in panels_of(name):
-        eyes = [m for m in panels.where.marks if isinstance(m, Inset)]
-        numbers = [text for text in label_boxes(panels.where) if text[0].isdigit()]
+        where = as_said(panels.where)
+        eyes = [m for m in where.marks if isinstance(m, Inset)]
+        numbers = [text for text in label_boxes(where) if text[0].isdigit()]
         titles = [str(n) for n, _ in enumerate(panels.closeups, 1)]
         if len(eyes) == 1:
             assert not numbers
             continue
         assert len(numbers) == len(eyes)
         for title, closeup in zip(titles, panels.closeups, strict=True):
-            plates = [m for m in closeup.marks if isinstance(m, Inset) and m.picture.alt == title]
+            insets = [mark for mark in as_said(closeup).marks if isinstance(mark, Inset)]
+            plates = [inset for inset in insets if inset.picture.alt == title]
             assert len(plates) == 1
 
 
@@ -121,6 +131,6 @@ def test_a_joint_with_a_single_has_a_sign_of_its_own() -> None:
     for panels in corners:
         for picture in (*panels.closeups, panels.corner):
             assert picture is not None
-            marks = [mark for mark in picture.marks if isinstance(mark, Polyline)]
+            marks = [mark for mark in as_said(picture).marks if isinstance(mark, Polyline)]
             assert sum(mark.ink == CROSS and len(mark.points) == 4 for mark in marks) == 2
             assert not any(mark.ink == CROSS and len(mark.points) == 2 for mark in marks)

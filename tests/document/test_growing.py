@@ -13,6 +13,7 @@ from buildplan.document.growing import Grower, Growing, shares
 from buildplan.document.links import Anchor, PageLink
 from buildplan.document.paper import PAPERS
 from buildplan.document.printing import Document, Section, print_document
+from buildplan.document.undrawn import Undrawn
 from buildplan.drawing.marks import Picture
 from buildplan.language.voice import Voice
 
@@ -48,6 +49,23 @@ def test_pictures_fill_their_page_and_stay_on_it() -> None:
     assert len(pypdf.PdfReader(io.BytesIO(data)).pages) == 2
     assert heights["a"] == heights["b"] == pytest.approx(0.5 * ROOM, rel=0.01)
     assert heights["c"] == pytest.approx(0.7 * ROOM)
+
+
+def test_a_picture_is_drawn_once_as_large_as_its_page_lets_it_be() -> None:
+    drawn: list[float] = []
+
+    def make(more: float) -> list[Flowable]:
+        tall = 0.4 * ROOM + more
+
+        def draw() -> Picture:
+            drawn.append(tall)
+            return Picture(100.0, tall, (), "A picture.")
+
+        return [Anchor("a"), Shown(Undrawn(100.0, tall, draw), after=0.0)]
+
+    blocks = [Growing("a", make, 0.3 * ROOM)]
+    print_document(Document([Section("All", blocks)], PAPER, Voice(), "Trial"))
+    assert drawn == [pytest.approx(0.7 * ROOM)]
 
 
 def test_what_would_move_does_not_grow() -> None:

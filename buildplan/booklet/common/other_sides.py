@@ -12,8 +12,10 @@ from dataclasses import replace
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views, brace_of
 from buildplan.booklet.common.step_moves import corner_of
+from buildplan.document.undrawn import Undrawn
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.marks import Picture
+from buildplan.drawing.panel import Panel
 from buildplan.drawing.seat import leaves_out, other_side
 from buildplan.instructions.moves import Corner
 from buildplan.sequence.model import Kind, Step
@@ -30,13 +32,17 @@ def is_seen_across(book: Book, step: Step) -> bool:
 
 def from_the_other_side(
     book: Book, step: Step, views: Views, width: float, height: float
-) -> Picture | None:
+) -> Undrawn | None:
     """The close-up of a step as it is seen from across, where that is shown."""
     closeups = views.of(step)
     if not is_seen_across(book, step) or len(closeups) != 1:
         return None
     brace = brace_of(book, step.of_kind(Kind.BRACE)[0])
     panel = replace(closeups[0].panel, camera=other_side(book.framework, book.shape, brace))
+    return Undrawn(width, height, lambda: _drawn_across(book, step, panel, width, height))
+
+
+def _drawn_across(book: Book, step: Step, panel: Panel, width: float, height: float) -> Picture:
     voice = book.voice
     drawn = close_up(
         panel,

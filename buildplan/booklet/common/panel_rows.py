@@ -10,8 +10,8 @@ from reportlab.platypus import Flowable
 from buildplan.document.blocks import TICK_INDENT, Items, Shown
 from buildplan.document.layout import Columns
 from buildplan.document.text import BODY, plain
+from buildplan.document.undrawn import Showable
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.marks import Picture
 
 GAP, ROW_GAP = 10.0, 3.0
 LEAST_BESIDE = 150.0  # so wide is room beside pictures for rows of joints
@@ -22,7 +22,7 @@ TICK_PT = TICK_INDENT + 0.5  # what stands before a row
 SHORT_ROW, FEWEST_ABREAST, ABREAST_FROM = 42, 4, 420.0
 
 
-def panel(picture: Picture, rows: Sequence[str]) -> list[Flowable]:
+def panel(picture: Showable, rows: Sequence[str]) -> list[Flowable]:
     """A picture, and under it what is to be ticked of it."""
     wide = picture.width
     items = Items([unbroken_row(row, wide) for row in rows], ticked=True, gap=2.0, after=2.0)

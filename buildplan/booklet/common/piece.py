@@ -104,13 +104,14 @@ def _map_sheet(book: Book, sheets: MapSheets, number: int) -> Section:
         if number
         else voice.say("Joint map")
     )
-    shown = Shown(sheets.pictures[number])
+    sheet = sheets.pictures[number]
+    shown = Shown(sheet)
     words = [] if number else [Words(how_to_read(book), after=6)]
     blocks: list[Flowable] = [Anchor(map_place(number)), *words, shown]
     steps = sheets.steps_on(book, number)
     if steps:
         columns = [
-            [_found_at(book, shown, step) for step in some]
+            [_found_at(book, step, Spots(shown, brace_flags(book, sheet, step))) for step in some]
             for some in index_columns(book, steps)
             if some
         ]
@@ -122,7 +123,7 @@ def _map_sheet(book: Book, sheets: MapSheets, number: int) -> Section:
     return Section(title, blocks, running=voice.say("Joint map"), listed=not number, titled=True)
 
 
-def _found_at(book: Book, shown: Shown, step: Step) -> PageLink:
+def _found_at(book: Book, step: Step, spots: Spots) -> PageLink:
     """Where a step of a sheet is found; the numbers of its braces on the map lead there too."""
     voice = book.voice
 
@@ -138,5 +139,4 @@ def _found_at(book: Book, shown: Shown, step: Step) -> PageLink:
             page=page,
         )
 
-    spots = Spots(shown, brace_flags(book, shown.picture, step))
     return PageLink(step_place(step), markup, words, within=("LI", "LBody"), spots=spots)

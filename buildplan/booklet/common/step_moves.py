@@ -13,6 +13,7 @@ from buildplan.booklet.common.joint_moves import most_met, with_ends, with_lock
 from buildplan.booklet.common.laid_courses import laid_pictures, stood_pictures
 from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.spurs import spur_before
+from buildplan.document.undrawn import Showable, Undrawn
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.cell_layout import newest_brace
@@ -259,12 +260,16 @@ def corner_of(book: Book, step: Step) -> Cell | None:
     return finished[-1] if finished else None
 
 
-def corner_picture(book: Book, step: Step, cell: Cell, size: tuple[float, float]) -> Picture:
+def corner_picture(book: Book, step: Step, cell: Cell, size: tuple[float, float]) -> Showable:
     """The diagram of a corner as it is at the end of its step: locks that are set later are not
-    there yet. A spur is drawn as it lies."""
+    there yet. A spur is drawn as it lies, as high as it needs."""
+    told = book.voice.say("Diagram of step {number}.", number=step.number)
     if cell.kind.is_spur:
-        drawn = spur_before(book, step.number, cell)
-    else:
-        locked = {joint for joint, number in book.locked_in.items() if number <= step.number}
-        drawn = cell_diagram(book.framework, cell.number, *size, book.voice, locked)
-    return captioned(drawn, book.voice.say("Diagram of step {number}.", number=step.number))
+        return captioned(spur_before(book, step.number, cell), told)
+    locked = {joint for joint, number in book.locked_in.items() if number <= step.number}
+    return Undrawn(
+        *size,
+        lambda: captioned(
+            cell_diagram(book.framework, cell.number, *size, book.voice, locked), told
+        ),
+    )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import cache
 from math import fsum
 
 from buildplan.booklet.common.book import Book, adds_words
@@ -24,6 +25,7 @@ from buildplan.booklet.common.spurs import (
     spur_place,
 )
 from buildplan.booklet.common.step_moves import corner_of, corner_picture, how_to, is_laid_to_brace
+from buildplan.document.undrawn import Showable, Undrawn, drawn
 from buildplan.drawing.camera import Camera
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.eye import Eye, eyes_for, eyes_on
@@ -95,7 +97,7 @@ def step_pictures(
     diagrams: list[Picture] = []
     room = measure - PLACE_WIDTH - GAP
     if cell is not None:
-        diagrams.append(corner_picture(book, step, cell, (CELL_WIDTH, height)))
+        diagrams.append(drawn(corner_picture(book, step, cell, (CELL_WIDTH, height))))
         room -= CELL_WIDTH + GAP
     moves_width = fsum(move.width + GAP for move in hand_moves)
     if room - moves_width >= NARROWEST_CLOSEUP * min(len(views.of(step)), MOST_ABREAST):
@@ -104,7 +106,7 @@ def step_pictures(
     eyes = eyes_of(step, views, shown, (PLACE_WIDTH, height))
     near = _closeups(book, step, shown, _numbers_of(eyes), room, height)
     across = from_the_other_side(book, step, views, room / 2, height)
-    near += [across] if across else []
+    near += [across.draw()] if across else []
     whole = _where(book, step, views, shown, eyes, (PLACE_WIDTH, height))
     return _rows([*near, *diagrams, whole, *hand_moves], measure)
 
@@ -114,10 +116,10 @@ class StepPanels:
     """The pictures of work on the piece, one by one: the close-ups, the diagram of a corner, where
     on the whole piece it is, and the close-up seen from across, if that is shown."""
 
-    closeups: tuple[Picture, ...]
-    corner: Picture | None
-    where: Picture
-    across: Picture | None = None
+    closeups: tuple[Showable, ...]
+    corner: Showable | None
+    where: Showable
+    across: Showable | None = None
 
 
 def step_panels(
@@ -128,16 +130,23 @@ def step_panels(
     width, height = size
     shown = shown_in(book, views.of(step))
     cell, corner = corner_of(book, step), (CELL_WIDTH, max(height, CELL_HEIGHT))
-    diagram = None if cell is None else corner_picture(book, step, cell, corner)
-    eyes = eyes_of(step, views, shown, place)
-    numbers = _numbers_of(eyes)
+
+    @cache
+    def eyes() -> tuple[Eye, ...]:
+        return eyes_of(step, views, shown, place)
+
+    def near(number: int, closeup: CloseUp) -> Undrawn:
+        return Undrawn(
+            *size,
+            lambda: _closeup(
+                book, step, closeup, width, height, _numbers_of(eyes()).get(number, "")
+            ),
+        )
+
     return StepPanels(
-        tuple(
-            _closeup(book, step, closeup, width, height, numbers.get(n, ""))
-            for n, closeup in enumerate(shown, 1)
-        ),
-        diagram,
-        _where(book, step, views, shown, eyes, place),
+        tuple(near(number, closeup) for number, closeup in enumerate(shown, 1)),
+        None if cell is None else corner_picture(book, step, cell, corner),
+        Undrawn(*place, lambda: _where(book, step, views, shown, eyes(), place)),
         from_the_other_side(book, step, views, width, height),
     )
 

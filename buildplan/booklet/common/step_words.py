@@ -14,7 +14,7 @@ from buildplan.booklet.common.panel_rows import ABREAST_FROM, in_rows
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Columns
 from buildplan.document.text import BODY, HEADING, plain, strong
-from buildplan.drawing.marks import Picture
+from buildplan.document.undrawn import Showable
 from buildplan.sequence.model import Kind, Stage, Step
 
 PLACE = (84.0, 62.0)
@@ -29,8 +29,8 @@ def told_with_moves(
     links: Sequence[Flowable],
     step: Step,
     said: Sequence[Flowable],
-    moves: Sequence[Picture],
-    aside: Sequence[Picture],
+    moves: Sequence[Showable],
+    aside: Sequence[Showable],
 ) -> list[Flowable]:
     """Title and what is `said` beside `links` to other pages, and the new hand moves: the first of
     them beside the words where that takes no more rows of pictures. The small picture of where goes
@@ -49,7 +49,7 @@ def told_with_moves(
     return [head, *in_rows([[Shown(one)] for one in last], measure)]
 
 
-def _rows_of(pictures: Sequence[Picture], measure: float) -> int:
+def _rows_of(pictures: Sequence[Showable], measure: float) -> int:
     return len(in_rows([[Shown(one)] for one in pictures], measure))
 
 
@@ -58,8 +58,8 @@ def _head(
     links: Sequence[Flowable],
     step: Step,
     said: Sequence[Flowable],
-    where: Picture | None,
-    move: Picture | None = None,
+    where: Showable | None,
+    move: Showable | None = None,
 ) -> Columns:
     """The title and words of work on the piece, and beside them what leads to other pages and, if
     they are given, the small picture of where on the whole piece and a hand move."""
