@@ -25,7 +25,8 @@ Size = TypeVar("Size")  # what blocks are made for
 class Columns(Flowable):  # type: ignore[misc]
     """Columns of blocks side by side; `shares` of the width go to them.
 
-    With `whole` they go to the next page rather than be parted, if a page has room for them.
+    With `whole` they go to the next page rather than be parted, if a page has room for them; so
+    they do, whole or not, where one of them could not begin here.
     """
 
     def __init__(
@@ -65,6 +66,9 @@ class Columns(Flowable):  # type: ignore[misc]
         ]
         fits, rest = [part[0] for part in parts], [part[1] for part in parts]
         if not any(fits) or not any(rest):
+            return []
+        waits = any(column and not fit for column, fit in zip(self.columns, fits, strict=True))
+        if waits and room < page and self.height <= page:
             return []
         kept = {"gap": self._gap, "after": self.spaceAfter}
         return [
@@ -238,10 +242,14 @@ class Fitting(Flowable, Generic[Size]):  # type: ignore[misc]
 
 
 class Sparing(Flowable, Generic[Size]):  # type: ignore[misc]
-    """A block made for the first of some sizes that takes no more height than the last of them."""
+    """A block made for the first of some sizes that takes no more height than the last of them,
+    or `more` points at most."""
 
-    def __init__(self, make: Callable[[Size], Flowable], sizes: Sequence[Size]) -> None:
+    def __init__(
+        self, make: Callable[[Size], Flowable], sizes: Sequence[Size], more: float = NEARLY
+    ) -> None:
         super().__init__()
+        self._more = more
         self._made = [make(size) for size in sizes]
         self._chosen = self._made[-1]
         self.spaceAfter = self._chosen.getSpaceAfter()
@@ -250,7 +258,7 @@ class Sparing(Flowable, Generic[Size]):  # type: ignore[misc]
         _, least = self._made[-1].wrapOn(self.canv, width, room)
         for block in self._made:
             _, self.height = block.wrapOn(self.canv, width, room)
-            if self.height <= least + NEARLY:
+            if self.height <= least + self._more:
                 break
         self._chosen, self.width = block, width
         return width, self.height

@@ -119,11 +119,12 @@ def _ballast(book: Book) -> Grid:
         voice.say("That is"),
     )
     masses = [(name, gust, ballast_kg(book.examination, gust)) for name, gust in WINDS]
+    places = len(book.examination.wind.ballast_at)
     rows = tuple(
         (
             voice.say(name),
             voice.tell(speed_words(gust, book.units)),
-            mass_words(mass, voice),
+            mass_words(mass, voice, places),
             plain(filled_words(mass, voice)),
         )
         for name, gust, mass in masses

@@ -158,7 +158,7 @@ def loading(book: Book) -> list[Flowable]:
     """What goes on the vehicle beside the bags, and everybody."""
     voice = book.voice
     tools, holding, people = _tools_and_people(book)
-    spares = [Words(strong(voice.say("Spares to carry"))), _ticked(_spares(book))]
+    spares = [Words(strong(voice.say("Spares to carry")), keep=True), _ticked(_spares(book))]
     first, last = tools, [*spares, *holding, *people]
     name = heading(voice.say("Load list, beside the bags"))
     if not is_wide(book.paper):
@@ -202,7 +202,7 @@ def _tools_and_people(book: Book) -> list[list[Flowable]]:
         (voice.say("To hold it down"), holding),
         (voice.say("People and papers"), people),
     )
-    return [[Words(strong(name)), _ticked(items)] for name, items in lists]
+    return [[Words(strong(name), keep=True), _ticked(items)] for name, items in lists]
 
 
 def _tools(book: Book) -> list[str]:

@@ -14,7 +14,7 @@ from buildplan.document.blocks import Items, Words
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
 from buildplan.instructions.job_checks import job_checks
-from buildplan.language.phrases import sentences
+from buildplan.language.phrases import clauses, sentences
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
 
@@ -61,7 +61,8 @@ def _course(book: Book, steps: Sequence[Step]) -> list[Flowable]:
             )
         )
     checks = sentences(
-        *job_checks(book.context, steps), f"{'; '.join(standing(book, steps))}." if joins else ""
+        *job_checks(book.context, steps),
+        f"{clauses(voice, standing(book, steps))}." if joins else "",
     )
     blocks: list[Flowable] = []
     if chains:

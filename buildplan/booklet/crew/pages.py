@@ -47,7 +47,7 @@ def crew_sections(book: Book) -> list[Section]:
         (voice.say("On the floor"), assembling(book, work)),
         (voice.say("Arrive, place, hold down"), arriving(book, packed)),
         (voice.say("When a balloon bursts"), bursts(book)),
-        (voice.say("While it stands, and taking it down"), while_standing(book)),
+        (voice.say("While it stands, and taking it down"), while_standing(book, plan)),
     ]
     maps = large_maps(book)
     apart = {0} if maps[-1].paper is book.paper else {0, MAPS_BEFORE}

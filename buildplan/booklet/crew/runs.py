@@ -11,25 +11,23 @@ from buildplan.booklet.common.ballasting import ballast_act, is_ballasted
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.lifting import first_lift_notice
 from buildplan.booklet.common.phone_code import code_at_step
-from buildplan.booklet.common.spurs import spur_before, spur_whole
+from buildplan.booklet.crew.corners import corners_drawn, how_to_read
 from buildplan.booklet.crew.courses import course_blocks, is_of_courses
 from buildplan.booklet.crew.equal_parts import equal_part, equal_part_blocks, steps_words
 from buildplan.booklet.crew.run_lines import run_lines
 from buildplan.booklet.crew.standing_so_far import standing, turn_lines
-from buildplan.document.blocks import Items, Shown, Words, heading, together
-from buildplan.document.layout import COLUMN_GAP, Columns, Sparing, in_pairs, is_wide
+from buildplan.document.blocks import Items, Shown, Words, heading
+from buildplan.document.layout import Columns, Sparing, in_pairs, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS
-from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
-from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.chain_roles import Layer
-from buildplan.framework.model import Cell
 from buildplan.instructions.job_checks import job_checks
 from buildplan.instructions.jobs import JobRow, job_row, job_title
+from buildplan.instructions.read_back import TIED_BY_LOCK
 from buildplan.instructions.setting_up import (
     high_up,
     is_tying,
@@ -42,21 +40,21 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job, RunRow
 from buildplan.sequence.model import Kind, Step
 
-RUN_PICTURE, BESIDE_TABLE = 140.0, 120.0  # greatest heights
+RUN_PICTURE, BESIDE_TABLE = 140.0, 140.0  # greatest heights
 LEAST_TALL = 74.0
-# Of the width, the first of these goes to a table with which it takes no more height than with the
-# last: the picture beside it has the rest.
-TABLE_SHARES, PICTURE_GAP = (0.72, 0.77, 0.82, 0.87), 8.0
+# Of the width, the first of these goes to a table with which it takes hardly more height than with
+# the last: the picture beside it has the rest.
+TABLE_SHARES, PICTURE_GAP = (0.7, 0.74, 0.78, 0.82, 0.87), 8.0
+A_LINE = 16.0  # so much higher at most, for a larger picture
 CLOSEST_ROWS = 1.2
 LONGEST_NAME = 16  # letters of a name that stays on one line
-CORNER_WIDTH, CORNER_HEIGHT = 155.0, 125.0
 
 
 def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
     """The jobs on site: each run of braces a table beside one picture."""
     first = next((job for job in work if not job.portable), None)
     blocks = code_at_step(book, first.steps[0]) if first else []
-    blocks += _corners_drawn(book, _how_to_read(book, work))
+    blocks += corners_drawn(book, how_to_read(book, work))
     blocks += first_lift_notice(book, book.steps)
     job_of = {step.number: job.number for job in work for step in job.steps}
     for name, run in groupby(work, key=lambda job: equal_part(book, job)):
@@ -92,56 +90,6 @@ def _told(book: Book, job: Job) -> list[Flowable]:
     return [heading(name), *told]
 
 
-def _how_to_read(book: Book, work: Sequence[Job]) -> list[Flowable]:
-    """What a line of several braces means, where there is one."""
-    if not any(line.several for job in work for line in run_lines(book, job.rows)):
-        return []
-    words = book.voice.say(
-        "A line of several braces gives the joints of the first and of the last: each brace is "
-        "one balloon further along every chain than the one before it, and is locked before "
-        "the next."
-    )
-    return [Words(words)]
-
-
-def _corners_drawn(book: Book, told: Sequence[Flowable]) -> list[Flowable]:
-    """Each kind of corner once: which joints are skipped, which balloon is shared; and what is
-    told beside them."""
-    first: dict[str, Cell] = {}
-    for cell in book.framework.cells:
-        if cell.kind != STRAIGHT:
-            first.setdefault(cell.name, cell)
-    if not first:
-        return list(told)
-    enlarged = book.paper.picture_scale
-    name, wide = book.voice.say("Corners"), min(CORNER_WIDTH, book.paper.measure / enlarged)
-    drawn = [
-        Shown(picture, enlarged)
-        for cell in first.values()
-        for picture in _corner_drawn(book, cell, wide)
-    ]
-    words = book.voice.say(
-        "Each kind of corner, where it first comes up. At the others the joints are those of "
-        "their rows."
-    )
-    beside: list[Flowable] = [Words(words), *told]
-    across = max(1, int((book.paper.measure + COLUMN_GAP) / (wide * enlarged + COLUMN_GAP)))
-    rows = [[[each] for each in drawn[at : at + across]] for at in range(0, len(drawn), across)]
-    if len(rows[-1]) < across:  # the words have room beside the last picture
-        rows[-1].append(beside)
-        rows[-1] += [[]] * (across - len(rows[-1]))
-        beside = []
-    top, *others = map(Columns, rows)
-    return [together(heading(name), top), *others, *beside]
-
-
-def _corner_drawn(book: Book, cell: Cell, wide: float) -> list[Picture]:
-    if cell.kind.is_spur:
-        size = (wide, CORNER_HEIGHT)
-        return spur_whole(book, cell) or [spur_before(book, len(book.steps), cell, size)]
-    return [cell_diagram(book.framework, cell.number, wide, CORNER_HEIGHT, book.voice)]
-
-
 def _floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:
     lines = []
     for step in steps:
@@ -158,7 +106,10 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     voice = book.voice
     laid = [step for step in job.steps if step.kind is Kind.LAY]
     told = run_lines(book, [row for row in job.rows if row.kind is not Kind.LAY])
-    with_locks = any(line.locks for line in told)
+    by_locks = all(
+        line.joints == voice.say(TIED_BY_LOCK) for line in told
+    )  # nothing is locked then
+    with_locks = not by_locks and any(line.locks for line in told)
     rows = tuple(
         (
             " ".join(filter(None, (strong(_unparted(line.name)), plain(line.cell)))),
@@ -167,14 +118,13 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
         )
         for line in told
     )
-    ties = any(row.kind in (Kind.BRACE, Kind.SINGLE) for row in job.rows)
     head = (
         voice.say("Brace") if any(row.brace is not None for row in job.rows) else "",
-        voice.say("Joints in order") if ties else voice.say("Knots that meet"),
+        _head(voice, job),
         *((voice.say("Then lock"),) if with_locks else ()),
     )
     shares = (32, 130, *((48,) if with_locks else ()))
-    counted = f"{'; '.join(standing(book, job.steps))}."
+    counted = f"{clauses(voice, standing(book, job.steps))}."
     table: list[Flowable] = [
         *([Items(tuple(_floor_lines(book, laid)), ticked=True)] if laid else []),
         *_put_together(book, job.steps),
@@ -188,6 +138,15 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
         )
     )
     return (*_beside_picture(book, table, job), check)
+
+
+def _head(voice: Voice, job: Job) -> str:
+    """What a table of a run says of each of its rows."""
+    if any(row.kind in (Kind.BRACE, Kind.SINGLE) for row in job.rows):
+        return voice.say("Joints in order")
+    if all(is_tying(row.step) for row in job.rows):
+        return voice.say("How it is tied")
+    return voice.say("Knots that meet")
 
 
 def _put_together(book: Book, steps: Sequence[Step]) -> list[Flowable]:
@@ -220,7 +179,7 @@ def _beside_picture(book: Book, told: list[Flowable], job: Job) -> tuple[Flowabl
         columns = [told, [Shown(drawn, enlarged)]]
         return Columns(columns, (share, 1 - share), gap=PICTURE_GAP, after=4, whole=False)
 
-    return (Sparing(beside, TABLE_SHARES),)
+    return (Sparing(beside, TABLE_SHARES, A_LINE),)
 
 
 def _brought(steps: Sequence[Step]) -> tuple[frozenset[str], frozenset[str]]:

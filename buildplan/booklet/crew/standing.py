@@ -12,13 +12,14 @@ from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain
 from buildplan.language.phrases import clauses
+from buildplan.sequence.timetable import Timetable, WorkPlace
 
 
-def while_standing(book: Book) -> list[Flowable]:
+def while_standing(book: Book, plan: Timetable) -> list[Flowable]:
     """While it stands; taking down; waste; what was different this time."""
     voice = book.voice
     after = [heading(voice.say("While it stands")), _looking_after(book)]
-    took = [heading(voice.say("This time")), _this_time(book)]
+    took = [heading(voice.say("This time")), _this_time(book, plan)]
     down = [heading(voice.say("Take it down")), _taking_down(book)]
     return [*beside(book.paper, after, took, 0.44), *down]
 
@@ -61,13 +62,14 @@ def _taking_down(book: Book) -> Items:
     )
 
 
-def _this_time(book: Book) -> Grid:
+def _this_time(book: Book, plan: Timetable) -> Grid:
     """What was planned, beside room for what it took."""
     voice, facts, units = book.voice, book.facts, book.units
     width, height = (voice.tell(size_words(m, units)) for m in (facts.width_m, facts.height_m))
+    minutes = {part.place: voice.whole(round(part.minutes)) for part in plan.parts}
     rows = (
-        (voice.say("Beforehand, minutes"), "", ""),
-        (voice.say("On site, minutes"), "", ""),
+        (voice.say("Beforehand, minutes"), minutes.get(WorkPlace.WORKSHOP, ""), ""),
+        (voice.say("On site, minutes"), minutes.get(WorkPlace.SITE, ""), ""),
         (voice.say("Balloons burst"), voice.whole(sum(p.spare for p in facts.purchases)), ""),
         (voice.say("Width x height, measured"), f"{width} x {height}", ""),
     )

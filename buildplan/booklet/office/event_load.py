@@ -209,7 +209,7 @@ def _holding_down(plan: EventPlan, voice: Voice) -> Iterator[str]:
         yield voice.say(
             "{piece}: {mass}, {water} L of water or {sand} L of dry sand, {where}",
             piece=copy.name,
-            mass=mass_words(mass, voice),
+            mass=mass_words(mass, voice, len(copy.book.examination.wind.ballast_at)),
             water=water_l(mass),
             sand=sand_l(mass),
             where=_on(copy, voice),
