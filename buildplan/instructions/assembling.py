@@ -10,9 +10,10 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from buildplan.framework.cells import STRAIGHT
-from buildplan.framework.chain_roles import INNER, Layer
+from buildplan.framework.chain_roles import INNER
 from buildplan.framework.model import Brace, Framework
 from buildplan.instructions import corners, names, rows, singles
+from buildplan.instructions.company import chains_lifted
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters, colours
 from buildplan.instructions.leading import (
@@ -208,8 +209,7 @@ def has_free_ends(context: Context, brace: Brace) -> bool:
 
 def _lifted(context: Context, brace: Brace) -> Iterator[str]:
     """How the chains that lie on others come up."""
-    laid = context.framework.built_with(brace.section[0])
-    letters = [long.letter for long in laid.chains if long.layer is Layer.FRONT]
+    letters = chains_lifted(context, brace)
     if letters:
         yield context.voice.say_count(
             "Somebody lifts chain {letters} there, a balloon high, until the brace holds it up.",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import numpy as np
@@ -88,6 +89,22 @@ def test_an_equal_part_is_told_once(book: Book, whole: str) -> None:
         assert f"{step.number} {book.told(step).title}" in whole
         assert all(row not in whole for row in book.told(step).rows)
     assert book.told(again[-1]).check in whole
+
+
+def test_the_head_of_each_part_says_how_many_people_its_words_ask_for(
+    book: Book, whole: str
+) -> None:
+    """One holds while another locks; somebody lifts; so many bear while one more ties: what the
+    words say, the heads say, and the cover has the most of them."""
+    for step, people in zip(book.steps, book.people, strict=True):
+        said = book.told(step).text
+        if "another locks it" in said or "Somebody lifts" in said:
+            assert people == 2
+        if found := re.search(r"(\d) people take it at both sides.*One more ties", said):
+            assert people == int(found[1]) + 1
+    assert "People: 1 for step 13 and 2 for steps 14 to 17" in whole
+    assert f"({max(book.people)} to lift)" in whole
+    assert book.people[-1] == max(book.people)
 
 
 def test_the_columns_are_turned_so_that_named_joints_face_the_front(book: Book, whole: str) -> None:

@@ -17,6 +17,7 @@ from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
 from buildplan.evaluation.passing import Door
 from buildplan.evaluation.told_figures import told_figures
 from buildplan.framework.model import Framework
+from buildplan.instructions.company import people_of_steps
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import Figures, StepWords
 from buildplan.instructions.telling import tell_steps
@@ -65,6 +66,11 @@ class Book(Evaluation):
         """Its steps with what they are told with."""
         index = PieceIndex(self.framework)
         return Context(index, self.steps, self.units, self.voice, self.figures)
+
+    @cached_property
+    def people(self) -> tuple[int, ...]:
+        """How many people each of its steps takes, in their order."""
+        return people_of_steps(self.context)
 
     @cached_property
     def figures(self) -> Figures:

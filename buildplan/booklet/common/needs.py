@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from reportlab.platypus import Flowable
@@ -23,6 +23,7 @@ from buildplan.evaluation.figures import minutes_words
 from buildplan.evaluation.materials import Purchase
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
+from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Kind, Step
 
 
@@ -179,7 +180,21 @@ def _people(book: Book) -> list[str]:
             time=strong(minutes_words(facts.crew_minutes, voice)),
             people=facts.crew,
         ),
+        *_alone(book),
     ]
+
+
+def _alone(book: Book) -> Iterator[str]:
+    """How much of the work one person can do alone, where some of it takes more."""
+    alone = [step for step, people in zip(book.steps, book.people, strict=True) if people == 1]
+    own = {str(kind): minutes for kind, minutes in book.design.labour.items()}
+    minutes = work_minutes(alone, own)
+    if minutes and len(alone) < len(book.steps):
+        yield book.voice.say(
+            "{work} of it can be done alone; how many people a part of the work takes stands at"
+            " its head",
+            work=strong(minutes_words(minutes, book.voice)),
+        )
 
 
 def _purchase_words(book: Book, purchase: Purchase) -> str:

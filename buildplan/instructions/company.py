@@ -1,0 +1,68 @@
+"""How many people each step takes, as its words have it: who holds, lifts or presses apart while
+another ties, and who lifts the piece."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import groupby
+
+from buildplan.framework.chain_roles import Layer
+from buildplan.framework.model import Brace
+from buildplan.instructions.coming import coming, is_first, is_flat
+from buildplan.instructions.context import Context
+from buildplan.language.phrases import number_ranges
+from buildplan.language.voice import Voice
+from buildplan.sequence.model import Access, Kind, Step
+
+# What joints are got at with somebody's help.
+HELPED = frozenset({Access.LIFTED, Access.ON_ITS_SIDE, Access.STOOL, Access.LADDER, Access.NONE})
+
+
+def people_of_steps(context: Context) -> tuple[int, ...]:
+    """How many people each step takes, in their order: 1 where the words ask for nobody else."""
+    upright: set[str] = set()  # parts, "" for a whole piece, of which somebody holds what stands
+    found = []
+    for step in context.steps:
+        laid = step.of_kind(Kind.LAY) and coming(context, step)
+        if laid and not is_first(context, step) and not is_flat(context, step):
+            upright.add(_part(context, step))
+        held = step.kind is Kind.JOIN and _part(context, step) in upright
+        two = held or bool(HELPED & step.ways.keys()) or _is_lifted_for(context, step)
+        found.append(max(1 + two, *(operation.people for operation in step.operations)))
+    return tuple(found)
+
+
+def _part(context: Context, step: Step) -> str:
+    part = context.framework.part_at(step.operations[0].joints[0])
+    return part.name if part else ""
+
+
+def _is_lifted_for(context: Context, step: Step) -> bool:
+    """Whether somebody lifts chains that lie on others for the braces of a step."""
+    braces = [context.framework.brace[op.brace] for op in step.of_kind(Kind.BRACE)]
+    return bool(braces) and bool(chains_lifted(context, braces[0]))
+
+
+def chains_lifted(context: Context, brace: Brace) -> list[str]:
+    """The letters of the chains that somebody lifts off others until a brace holds them up."""
+    laid = context.framework.built_with(brace.section[0])
+    return [long.letter for long in laid.chains if long.layer is Layer.FRONT]
+
+
+def people_words(voice: Voice, steps: Sequence[Step], people: Sequence[int]) -> str:
+    """How many people some steps take: `2`, or `1 for step 13, 2 for steps 14 to 17`."""
+    if len(set(people)) == 1:
+        return voice.whole(people[0])
+    return voice.listed(list(_by_number(voice, steps, people)))
+
+
+def _by_number(voice: Voice, steps: Sequence[Step], people: Sequence[int]) -> Iterator[str]:
+    for number, run in groupby(zip(people, steps, strict=True), key=lambda one: one[0]):
+        numbers = [step.number for _, step in run]
+        yield voice.say_count(
+            "{people} for step {steps}",
+            "{people} for steps {steps}",
+            len(numbers),
+            people=number,
+            steps=number_ranges(voice, numbers),
+        )
