@@ -13,7 +13,7 @@ from buildplan.framework.model import Framework
 JOINT_FILL = "#2E4756"
 REPEAT_FILL = "#E3E7EA"
 # long chains are told apart by their dashes as well as by their letter
-CHAIN_DASHES: tuple[tuple[float, ...], ...] = ((), (8, 2.5), (8, 2.5, 2, 2.5), (3.5, 2))
+CHAIN_DASHES: tuple[tuple[float, ...], ...] = ((), (6, 4), (2, 2), (9, 2, 2, 2))
 LOCK_RADIUS = 1.9
 LOCK_HALF = 2.2 * LOCK_RADIUS  # of the two rounds of a lock together
 

@@ -97,14 +97,23 @@ def _two_by_two(context: Context, step: Step, mixed: bool) -> str:
         if mixed:
             return say("Size and tie one of each, as in step {step}.", step=taught)
         return say("Size and tie them two by two, as in step {step}.", step=taught)
-    if mixed:
-        return say(
-            "Size one of each and tie them together at once: wrap the two necks round each other"
-            " twice and tie them, neck to neck."
+    held = (
+        say(
+            "Size one of each: twist the neck of the first and hold it shut between two fingers"
+            " while you size the second."
         )
-    return say(
-        "Size two and tie them together at once: wrap the two necks round each other twice and tie"
-        " them, neck to neck."
+        if mixed
+        else say(
+            "Size one, twist its neck and hold it shut between two fingers while you size the"
+            " second."
+        )
+    )
+    return sentences(
+        held,
+        say(
+            "Lead its neck twice round that of the second, bring its end back under its own second"
+            " turn, and pull both snug."
+        ),
     )
 
 

@@ -21,11 +21,12 @@ from buildplan.sequence.rounds import spur_of
 
 
 def at_corner(context: Context, step: Step, in_full: bool) -> Iterator[str]:
-    """The singles that belong to the corner of a brace, `in_full` where the corner is new."""
+    """The singles that belong to the corner of a brace; `in_full` where the corner is new, which
+    names the step that taught them."""
     voice, singles = context.voice, step.of_kind(Kind.SINGLE)
     if not singles:
         return
-    taught = None if in_full else context.teacher(Hand.SINGLE, step)
+    taught = context.teacher(Hand.SINGLE, step)
     colour = _colour_of(context, step)
     if colour is None:
         yield _take_in_row(voice)
@@ -33,6 +34,8 @@ def at_corner(context: Context, step: Step, in_full: bool) -> Iterator[str]:
         yield voice.say(TAKE_SINGLE, colour=colour)
     if taught is None:
         yield _across(voice)
+    elif in_full:
+        yield voice.say("Tie in the single as in step {step}.", step=taught)
 
 
 def _colour_of(context: Context, step: Step) -> str | None:

@@ -14,9 +14,9 @@ from strand_crossings import crossings
 from buildplan.drawing.marks import Inset, Mark, Picture, Point, Polyline, Stamp
 from buildplan.drawing.svg import picture_svg
 from buildplan.drawing.techniques.braces import settle_joint
-from buildplan.drawing.techniques.knots import pair_rounds, tie_pair
 from buildplan.drawing.techniques.locks import HELD_AT, twist_lock
 from buildplan.drawing.techniques.mistakes import once_wrapped
+from buildplan.drawing.techniques.pairs import pair_rounds, tie_pair
 from buildplan.drawing.techniques.rings import close_ring
 from buildplan.framework.model import Framework
 from buildplan.language.voice import LOCALES, Voice

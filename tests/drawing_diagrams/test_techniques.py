@@ -16,9 +16,10 @@ from buildplan.drawing.marks import Circle, Label, Stamp
 from buildplan.drawing.techniques import TECHNIQUES, moves, technique_pictures
 from buildplan.drawing.techniques.held_locks import from_outside
 from buildplan.drawing.techniques.joints import join_chains
-from buildplan.drawing.techniques.knots import chain_strands, closing_strand, pair_strands
+from buildplan.drawing.techniques.knots import chain_strands, closing_strand
 from buildplan.drawing.techniques.large_locks import lock_of_joint
 from buildplan.drawing.techniques.locks import twist_lock, twisted_necks
+from buildplan.drawing.techniques.pairs import pair_strands, wrapped_strands
 from buildplan.drawing.techniques.props import HEIGHT, WIDTH, Strand
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import Voice
@@ -41,6 +42,14 @@ def test_the_pair_knot_wraps_twice_and_tucks_under_its_own_turn() -> None:
     second_turn = [over for place, over in own if turns[1] < place < turns[3] and over == 1]
     assert -1 in end
     assert second_turn
+
+
+def test_the_neck_is_wrapped_twice_before_its_end_is_brought_back() -> None:
+    """The stage before: the same two turns, the end hanging free behind (common practice, no
+    source)."""
+    wrap, core = wrapped_strands("#1F5F8B", "#F7F3E8", 0.0)
+    assert [over for _, over, _ in crossings(wrap, core)] == [1, -1, 1, -1]
+    assert crossings(wrap, wrap) == []
 
 
 def test_the_double_knot_is_a_reef_knot() -> None:

@@ -90,7 +90,7 @@ def index_words(book: Book, step: Step, page: int) -> tuple[str, str]:
         return joints_words([join.joints[0] for join in joins], book.voice), found
     if is_by_brace(book):
         braces = [operation.brace for operation in step.of_kind(Kind.BRACE)]
-        return short_ranges(braces), found
+        return short_ranges(braces), book.voice.whole(page)  # "page" stands over them
     return book.told(step).title, found
 
 
@@ -193,7 +193,7 @@ def how_to_read(book: Book) -> str:
             if any(loose_chains(part) for part in _built_alone(framework))
             else "",
         )
-    return voice.say("The piece unrolled flat. Each line is a long chain, each column a brace.")
+    return voice.say("The piece unrolled flat: long chains along, braces across.")
 
 
 def _built_alone(framework: Framework) -> list[Framework]:

@@ -101,7 +101,7 @@ def _map_sheet(book: Book, sheets: MapSheets, number: int) -> Section:
     voice, total = book.voice, len(sheets.pictures)
     title = (
         voice.say("Joint map, sheet {number} of {total}", number=number + 1, total=total)
-        if number
+        if total > 1
         else voice.say("Joint map")
     )
     sheet = sheets.pictures[number]
@@ -118,7 +118,7 @@ def _map_sheet(book: Book, sheets: MapSheets, number: int) -> Section:
         index = Columns(
             [[Stack(some, "L")] for some in columns], (1,) * len(columns), gap=INDEX_GAP
         )
-        blocks += [Words(strong(voice.say("Braces")))] if is_by_brace(book) else []
+        blocks += [Words(strong(voice.say("Braces: page")))] if is_by_brace(book) else []
         blocks.append(index)
     return Section(title, blocks, running=voice.say("Joint map"), listed=not number, titled=True)
 

@@ -89,10 +89,7 @@ def _legend_items(grid: StripGrid) -> list[Item]:
         items.append((Sign.AGAIN, voice.say_in("legend", "drawn again")))
     if framework.locks:
         items.append((Sign.LOCK, voice.say_in("legend", "lock")))
-    named = [
-        voice.say_in("legend", "chain {letter}, thick", letter=grid.names.short(chain.letter))
-        for chain in framework.chains
-    ]
+    named = [grid.names.short(chain.letter) for chain in framework.chains]
     items += chain_items(framework, named, voice)
     items.append((Sign.WAY, voice.say_in("legend", "joint 1 to joint 2")))
     items.append((BRACE, voice.say_in("legend", "brace, thin")))

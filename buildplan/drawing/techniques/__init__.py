@@ -19,9 +19,10 @@ from buildplan.drawing.techniques.braces import (
 )
 from buildplan.drawing.techniques.closing_tie import begin_brace, close_brace, goes_round
 from buildplan.drawing.techniques.joints import balloons_brought, join_chains
-from buildplan.drawing.techniques.knots import chain_pairs, pair_rounds, tie_off, tie_pair
+from buildplan.drawing.techniques.knots import chain_pairs, tie_off
 from buildplan.drawing.techniques.laying import lay_course
 from buildplan.drawing.techniques.locks import twist_lock
+from buildplan.drawing.techniques.pairs import hold_shut, pair_rounds, tie_pair
 from buildplan.drawing.techniques.rings import close_ring
 from buildplan.drawing.techniques.short_chains import brace_chain
 from buildplan.drawing.techniques.tags import tag_joints
@@ -35,7 +36,7 @@ Technique = Callable[..., Picture]  # of a framework, for a voice; more argument
 
 TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
     {
-        Kind.SIZE: (size_balloons,),
+        Kind.SIZE: (size_balloons, hold_shut),
         Kind.PAIR: (tie_pair,),
         Kind.TIE_OFF: (tie_off,),
         Kind.CHAIN: (chain_pairs,),
@@ -80,13 +81,17 @@ def moves_by_kind(
     if joins:  # of joints, the first where most balloons meet
         first[Kind.JOIN] = max(joins, key=lambda join: balloons_brought(framework, join.joints[0]))
     closed = tuple(operation.chain for operation in step.of_kind(Kind.CLOSE_RING))
-    return {
+    found = {
         kind: (close_ring(framework, voice, closed),)
         if kind is Kind.CLOSE_RING
         else _moves_of(framework, operation, voice, shape)
         for kind, operation in first.items()
         if kind in kinds
     }
+    pair = first.get(Kind.PAIR)
+    if Kind.SIZE in found and pair is not None and pair.links:  # sized two at a time
+        found[Kind.SIZE] += (hold_shut(framework, voice, pair.links),)
+    return found
 
 
 def _moves_of(

@@ -1,18 +1,11 @@
-"""The knots: a pair neck to neck, and pairs chained tail to tail."""
+"""The knots: pairs chained tail to tail, and the neck of a balloon without a partner."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Sequence
 
-from buildplan.drawing.fonts import text_width
-from buildplan.drawing.line_art import TYPE
 from buildplan.drawing.marks import Mark, Picture
-from buildplan.drawing.techniques.mistakes import (
-    links_wrapped_once,
-    rounds_wrapped_once,
-    with_mistake,
-)
 from buildplan.drawing.techniques.props import (
     WIDTH,
     Strand,
@@ -23,10 +16,8 @@ from buildplan.drawing.techniques.props import (
     move,
     palette,
     picture,
-    round_,
     signs,
     tail_end,
-    tick,
     told_apart,
     weave,
     words,
@@ -34,114 +25,7 @@ from buildplan.drawing.techniques.props import (
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 
-# where the knot pulled snug is, and the pair wrapped only once with its cross
 MOST_IN_A_ROW, PITCH, ROW_PT, WORD_PT = 12, 44.0, 212.0, 34.0  # of a chain; of words below it
-SNUG, LOW = 164.0, 30.0
-ONCE_AT = (2.0, 12.0), (57.0, 5.0)
-
-
-def pair_strands(colour: str, other: str) -> tuple[Strand, Strand]:
-    """The two necks of a pair, the wrap still open: (the one that wraps, the one wrapped).
-
-    The first goes over the second, behind it, over, behind it (two turns), and its end comes
-    back in front of the second but under the first's own second turn.
-    """
-    y = 92.0
-    core = Strand(
-        ((158, y, 0), (140, y, 0), (112, y, 0), (92, y + 1, 0), (82, y + 12, 0), (76, y + 30, 0)),
-        other,
-    )
-    wrap = Strand(
-        (
-            (62, y, 2),
-            (76, y - 5, 2),
-            (86, y - 13, 2),
-            (93, y - 10, 2),  # first turn, in front
-            (98, y, 2),
-            (103, y + 10, 2),
-            (108, y + 9, -1),  # behind
-            (112, y, -1),
-            (116, y - 10, -1),
-            (121, y - 10, 2),  # second turn, in front
-            (125, y, 2),
-            (129, y + 10, 2),
-            (135, y + 9, -1),  # behind
-            (138, y, -1),
-            (140, y - 11, -1),
-            (136, y - 18, 1),
-            (127, y - 12, 1),  # back in front of the core, under the second turn
-            (120, y + 2, 1),
-            (116, y + 16, 1),
-            (113, y + 32, 1),
-        ),
-        colour,
-    )
-    return wrap, core
-
-
-def tie_pair(framework: Framework, voice: Voice, links: Sequence[str] = ()) -> Picture:
-    """Two link balloons neck to neck; `links` are the two, or the first pair of a chain."""
-    first = links or framework.chains[0].chain.links[:2]
-    keys = [framework.link[id_].balloon for id_ in first]
-    one, other = (framework.balloons[key].colour for key in keys)
-    mine, yours = (signs(framework).get(key, 0) for key in keys)
-    balloons = [
-        *link((4, 92), (62, 92), 50, one, sign=mine),
-        *link((158, 92), (216, 92), 50, other, sign=yours),
-        *link((SNUG - 41, LOW), (SNUG - 1, LOW), 34, one, sign=mine),
-        *link((SNUG + 1, LOW), (SNUG + 41, LOW), 34, other, sign=yours),
-    ]
-    neck = told_apart(one, other)
-    mistake = links_wrapped_once((one, other), neck, (mine, yours), voice)
-    drawn = picture(
-        [*balloons, *_pair_knots(one, neck, voice)],
-        voice.say(
-            "Two link balloons tied neck to neck. One neck goes round the other twice: over,"
-            " behind, over, behind. Its end then comes back under its own second turn and is pulled"
-            " through. Below, the knot pulled snug, the two balloons close together."
-        ),
-    )
-    return with_mistake(drawn, mistake, *ONCE_AT)
-
-
-def pair_rounds(framework: Framework, voice: Voice) -> Picture:
-    """Two rounds neck to neck: a lock."""
-    one = palette(framework).lock
-    sign = signs(framework).get(framework.locks[0].balloon, 0) if framework.locks else 0
-    balloons = [
-        *round_((40, 92), (110, 92), 42, one, sign),
-        *round_((180, 92), (110, 92), 42, one, sign),
-        *round_((SNUG - 18, LOW), (SNUG, LOW), 31, one, sign),
-        *round_((SNUG + 18, LOW), (SNUG, LOW), 31, one, sign),
-    ]
-    neck = told_apart(one, one)
-    drawn = picture(
-        [*balloons, *_pair_knots(one, neck, voice)],
-        voice.say(
-            "Two small rounds tied neck to neck to make a lock. One neck goes round the other"
-            " twice: over, behind, over, behind. Its end then comes back under its own second turn"
-            " and is pulled through. Below, the lock, its knot pulled snug."
-        ),
-    )
-    return with_mistake(drawn, rounds_wrapped_once(one, neck, sign, voice), *ONCE_AT)
-
-
-def _pair_knots(one: str, other: str, voice: Voice) -> list[Mark]:
-    """The knot between two necks, open above and snug below."""
-    wrap, core = pair_strands(one, other)
-    snug = voice.say("snug")
-    return [
-        *weave([core, wrap]),
-        *lip(core),
-        *lip(wrap),
-        *badge((92, 66), "1"),
-        *badge((122, 66), "2"),
-        *move([(126, 118), (128, 128), (124, 136)]),
-        words((134, 127), voice.say("pull through"), "start"),
-        *knot((SNUG, LOW), 0, one),
-        words((SNUG - 5, 2), snug),
-        *tick((SNUG + 3 + text_width(snug, TYPE) / 2, 5), 4),
-    ]
 
 
 def chain_strands(colour: str, other: str) -> tuple[Strand, Strand]:

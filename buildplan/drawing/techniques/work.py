@@ -95,6 +95,11 @@ def size_balloons(framework: Framework, voice: Voice, key: str = "") -> Picture:
     )
 
 
+def in_gauge(at: Point, radius: float, colour: str) -> list[Mark]:
+    """A balloon that just fits the notch of its gauge, seen along its length."""
+    return [*_jaws(*at, radius), *_end_on(at, radius, colour)]
+
+
 def _end_on(centre: Point, radius: float, colour: str) -> list[Mark]:
     """A balloon seen along its length, its neck towards us."""
     x, y = centre
