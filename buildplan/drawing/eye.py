@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from buildplan.drawing.bodies import Scene, link_length_m
-from buildplan.drawing.camera import Camera, PaperView
+from buildplan.drawing.camera import CAMERAS, Camera, PaperView
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.framing import view_of
 from buildplan.drawing.labels import DARK
@@ -27,7 +27,6 @@ from buildplan.drawing.marks import (
 )
 from buildplan.drawing.panel import Panel
 from buildplan.drawing.scene import RING_MARGIN_PT
-from buildplan.drawing.seat import STANDING_WHOLE
 from buildplan.drawing.visibility import joints_m
 
 EYE_PT = 15.0
@@ -58,7 +57,7 @@ def eyes_for(
     view = view_of(scene, camera, *size, scene.shape.joints, margin=RING_MARGIN_PT)
     eyes: list[Eye] = []
     for number, panel in enumerate(panels, 1):
-        at, turn = _place(scene, view, panel, size, standing=camera == STANDING_WHOLE)
+        at, turn = _place(scene, view, panel, size, level=camera == CAMERAS["top"])
         near = [i for i, eye in enumerate(eyes) if math.dist(at, eye.at) <= APART_PT]
         if near:
             eyes[near[0]] = replace(eyes[near[0]], panels=(*eyes[near[0]].panels, number))
@@ -135,16 +134,16 @@ def _in_the_way(own: Box, size: tuple[float, float], taken: Sequence[Box]) -> fl
 
 
 def _place(
-    scene: Scene, view: PaperView, panel: Panel, size: tuple[float, float], *, standing: bool
+    scene: Scene, view: PaperView, panel: Panel, size: tuple[float, float], *, level: bool
 ) -> tuple[Point, float]:
-    """Where a panel's eye stands on the page, within the picture, and which way it looks. Of what
-    is standing it is the way round that counts, not how steeply an eye looks down: one before the
-    piece is below the joints on the page, one behind it above them."""
+    """Where a panel's eye stands on the page, within the picture, and which way it looks. On the
+    plan of what stands (`level`) it is the way round that counts, not how steeply an eye looks
+    down: one before the piece is below the joints on the page, one behind it above them."""
     middle = np.mean(joints_m(scene, panel.joints), axis=0)
     away = panel.camera.axes[2]
-    level = away * (1.0, 0.0, 1.0)
-    if standing and np.linalg.norm(level) > STEEP:
-        away = level / np.linalg.norm(level)
+    flat = away * (1.0, 0.0, 1.0)
+    if level and np.linalg.norm(flat) > STEEP:
+        away = flat / np.linalg.norm(flat)
     toward = away * AWAY * link_length_m(scene.framework)
     places, _ = view.place(np.array([middle, middle + toward]))
     run = places[1] - places[0]

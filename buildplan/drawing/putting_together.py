@@ -43,14 +43,14 @@ def put_together_picture(
     shape: Shape,
     parts: Sequence[PartShown],
     apart: Sequence[str],
-    people: int,
+    people: Sequence[str],
     size: tuple[float, float],
     alt: str,
     patterns: Mapping[str, int],
 ) -> Picture:
     """Parts on the floor, seen from the front, and above them those that are lifted on; `people`
-    stand beside them. `apart` says how far each standing part is from the next, middle to middle.
-    Lengths of the picture are points."""
+    stand beside them, what each does under their feet. `apart` says how far each standing part is
+    from the next, middle to middle. Lengths of the picture are points."""
     width, height = size
     rise = np.array([0.0, LIFTED * link_length_m(framework), 0.0])
     own = {part.name: part.framework for part in framework.parts}
@@ -59,7 +59,7 @@ def put_together_picture(
     raised = _of(bodies, [own[one.name] for one in parts if one.lifted])
     moved = bodies.moved(raised[:, None] * rise)
     low, high = moved.centre.min(axis=0), moved.centre.max(axis=0)
-    people_at = [_beside(low, high, number) for number in range(people)]
+    people_at = [_beside(low, high, number) for number in range(len(people))]
     ends = [(x, y, 0.0) for x in people_at for y in (0.0, PERSON_M)]
     points = np.vstack([moved.centre, np.array(ends).reshape(-1, 3)])
     view = fit(CAMERAS["front"], points, 0.14, width, height - BELOW_PT, MARGIN_PT)
@@ -71,8 +71,10 @@ def put_together_picture(
 
     floor = at(np.zeros(3))[1]
     marks: list[Mark] = [Polyline(((4.0, floor), (width - 4.0, floor)), FLOOR)]
-    for x in people_at:
-        marks += person_marks(at(np.array([x, 0.0, 0.0])), PERSON_M * view.scale)
+    for x, does in zip(people_at, people, strict=True):
+        spot = at(np.array([x, 0.0, 0.0]))
+        marks += person_marks(spot, PERSON_M * view.scale)
+        marks.append(Label((spot[0], spot[1] - TYPE - 2), does, TYPE, DARK))
     marks += body_marks(_scene(framework, shape, moved, patterns), view, width, height)
     for meeting in _meetings(framework, shape, {one.name for one in parts if one.lifted}):
         marks += pointed([at(meeting + rise * share) for share in (0.85, 0.5, 0.15)])

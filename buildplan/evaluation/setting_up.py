@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from itertools import pairwise
 
 import numpy as np
 
 from buildplan.framework.model import Framework, Part
-from buildplan.instructions.model import LiesAt, SetUp, SharedKnots
+from buildplan.instructions.model import LiesAt, PartsApart, SetUp, SharedKnots
 from buildplan.sequence.courses import built_pieces, in_courses
 from buildplan.sequence.hand_reach import HandReach
 from buildplan.sequence.reach import is_one_layer
 from buildplan.shape.lying import lies_built
 from buildplan.shape.model import FloatArray, Shape
-from buildplan.shape.tied_parts import doubled, part_of
+from buildplan.shape.tied_parts import doubled, part_of, way_apart
 
 # A part stands on the floor if its lowest joint is no higher above the lowest of all than this
 # share of the longest link. Ours.
@@ -21,6 +22,8 @@ ON_THE_FLOOR = 0.5
 # A joint faces the front that is further before the middle of its part than this share of its
 # depth. Ours.
 BEFORE = 0.2
+# What lies further along each axis: x to the right, y up, z to the front.
+AXES = (LiesAt.RIGHT, LiesAt.ON_TOP, LiesAt.IN_FRONT)
 
 
 def built_standing(framework: Framework, shape: Shape) -> bool:
@@ -76,9 +79,24 @@ def shared_knots(framework: Framework, shape: Shape) -> tuple[SharedKnots, ...]:
         axis = int(np.argmax(np.abs(pair.way)))
         if pair.way[axis] < 0:
             one, other = other, one
-        placed = (LiesAt.RIGHT, LiesAt.ON_TOP, LiesAt.IN_FRONT)[axis]
-        found.setdefault(frozenset((one, other)), SharedKnots(one, other, placed))
+        found.setdefault(frozenset((one, other)), SharedKnots(one, other, AXES[axis]))
     return tuple(found.values())
+
+
+def parts_apart(framework: Framework, shape: Shape) -> Mapping[str, PartsApart]:
+    """Which way the part of each tie's last joint goes on from that of its first."""
+    found: dict[tuple[str, str], PartsApart] = {}
+    for tie in framework.ties:
+        one, other = (part_of(framework, joint) for joint in (tie.joints[0], tie.joints[-1]))
+        if (one, other) not in found:
+            way = way_apart(framework, shape, one, other)
+            axis = int(np.argmax(np.abs(way)))
+            found[one, other] = PartsApart(AXES[axis], forward=bool(way[axis] > 0))
+    ends = ((tie.name, tie.joints[0], tie.joints[-1]) for tie in framework.ties)
+    return {
+        name: found[part_of(framework, first), part_of(framework, last)]
+        for name, first, last in ends
+    }
 
 
 def _at_front(framework: Framework, part: Part, shape: Shape) -> tuple[str, ...]:

@@ -11,6 +11,7 @@ from buildplan.evaluation.setting_up import (
     built_flat,
     built_standing,
     one_layer,
+    parts_apart,
     set_up,
     shared_knots,
 )
@@ -49,6 +50,7 @@ def told_figures(framework: Framework, shape: Shape, units: Units) -> Figures:
         flat=built_flat(framework, shape),
         one_layer=one_layer(framework, shape),
         shared=shared_knots(framework, shape),
+        apart=parts_apart(framework, shape),
     )
 
 

@@ -16,7 +16,7 @@ from buildplan.instructions.crowns import standing_up
 from buildplan.instructions.grammar import joint_names
 from buildplan.instructions.locking import done, getting_at, how_to_lock
 from buildplan.instructions.measuring import rings_above_floor
-from buildplan.instructions.model import Doing, RowWords, TurnWords, Wording
+from buildplan.instructions.model import Doing, LiesAt, RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.setting_up import (
     high_up,
@@ -200,13 +200,31 @@ def _round_all(context: Context, step: Step) -> str:
     """What holds joints that meet together."""
     voice = context.voice
     if step.locks:
-        return voice.say(
+        one_more = voice.say(
             "What ties them is one more lock for each row, a pair of {colour} rounds: its knot"
             " inside, its necks at either side of all knots that meet, the rounds twisted past each"
             " other outside by two half turns. No other balloon and no line is needed.",
             colour=context.lock_name(step.locks[0]),
         )
+        return sentences(one_more, _beside_theirs(context, step))
     return voice.say("Bind the joints fast to one another with a strip of latex.")
+
+
+def _beside_theirs(context: Context, step: Step) -> str:
+    """Where the rounds of a tie come out at joints that have locks already."""
+    tie = context.framework.tie_of[step.of_kind(Kind.JOIN)[0].joints[0]]
+    apart = context.figures.apart.get(tie.name)
+    if apart is None or not any(joint in context.framework.lock_at for joint in tie.joints):
+        return ""
+    if apart.axis is LiesAt.ON_TOP:
+        return context.voice.say(
+            "The joints keep the locks that they have, whose rounds lie above and below; the new"
+            " ones come out left and right of the knots, between them."
+        )
+    return context.voice.say(
+        "The joints keep the locks that they have; the new rounds come out above and below the"
+        " knots, between the rounds that are there."
+    )
 
 
 def join_rows(context: Context, step: Step, turn: Turn) -> TurnWords:

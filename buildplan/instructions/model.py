@@ -133,6 +133,15 @@ class SetUp:
 
 
 @dataclass(frozen=True)
+class PartsApart:
+    """Which way one part goes on from another where they are tied: the axis by what lies there,
+    and whether that way (`forward`) or the other."""
+
+    axis: LiesAt
+    forward: bool
+
+
+@dataclass(frozen=True)
 class Figures:
     """Figures of a piece that its steps quote, where they are known: how wide each ring is across
     its outside as it lies round on the floor (by letter), the straight sides by their last brace,
@@ -141,7 +150,8 @@ class Figures:
     it is held by where it does not stand by itself, `hung` whether it hangs from above; `set_up`
     how its parts come together, of an assembly that is put together standing; `flat` the parts
     (the whole piece is "") that are built course on course lying on their backs; `one_layer` those
-    whose joints lie in one plane; `shared` the parts that share knots."""
+    whose joints lie in one plane; `shared` the parts that share knots; `apart` which way the part
+    of a tie's last joint goes on from that of its first, by the tie's name."""
 
     rings: Mapping[str, Span] = field(default_factory=dict)
     sides: Mapping[int, Side] = field(default_factory=dict)
@@ -154,6 +164,7 @@ class Figures:
     flat: frozenset[str] = frozenset()
     one_layer: frozenset[str] = frozenset()
     shared: tuple[SharedKnots, ...] = ()
+    apart: Mapping[str, PartsApart] = field(default_factory=dict)
 
 
 NO_FIGURES = Figures()

@@ -107,7 +107,7 @@ def test_only_words_of_the_piece_are_explained(name: str, without: set[str]) -> 
 def test_several_eyes_are_numbered_as_their_close_ups(name: str) -> None:
     for panels in panels_of(name):
         where = as_said(panels.where)
-        eyes = [m for m in where.marks if isinstance(m, Inset)]
+        eyes = [data for data in data_in(where) if ("eye", "builder") in data]
         numbers = [text for text in label_boxes(where) if text[0].isdigit()]
         titles = [str(n) for n, _ in enumerate(panels.closeups, 1)]
         if len(eyes) == 1:

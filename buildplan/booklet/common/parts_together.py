@@ -13,7 +13,8 @@ from buildplan.drawing.parts_apart import parts_tied
 from buildplan.drawing.putting_together import PartShown, put_together_picture
 from buildplan.drawing.seat import seat_before
 from buildplan.drawing.techniques import moves
-from buildplan.drawing.techniques.locks import tie_joints
+from buildplan.drawing.techniques.tied_joints import tie_joints
+from buildplan.instructions.model import LiesAt
 from buildplan.sequence.model import Kind, Step
 
 SIZE = (252.0, 204.0)
@@ -31,8 +32,17 @@ def tying_pictures(book: Book, step: Step) -> Mapping[Kind, tuple[Picture, ...]]
     return {
         **({Kind.LAY: together} if together else {}),
         Kind.JOIN: (tied,),
-        **({Kind.LOCK: (*locks, tie_joints(book.framework, book.voice))} if step.locks else {}),
+        **({Kind.LOCK: (*locks, _twisted(book, step))} if step.locks else {}),
     }
+
+
+def _twisted(book: Book, step: Step) -> Picture:
+    """How the lock of the first tie of a step goes round its joints."""
+    tie = book.framework.tie_of[step.of_kind(Kind.JOIN)[0].joints[0]]
+    from_first = book.figures.apart[tie.name]
+    joints = tie.joints if from_first.forward else tie.joints[::-1]
+    up = from_first.axis is LiesAt.ON_TOP
+    return tie_joints(book.framework, book.voice, joints, up=up)
 
 
 def _tied(book: Book, step: Step) -> Picture:
@@ -64,6 +74,8 @@ def _put_together(book: Book, step: Step) -> tuple[Picture, ...]:
         PartShown(name, told.front.get(name, ()), name in told.lifted)
         for name in (*told.standing, *told.lifted)
     ]
+    others = max(operation.people for operation in step.operations) - 1
+    people = [*[book.voice.say("holds")] * others, book.voice.say("ties")]
     apart = [book.voice.tell(length_words(length_m, book.units)) for length_m in told.apart_m]
     return (
         put_together_picture(
@@ -71,7 +83,7 @@ def _put_together(book: Book, step: Step) -> tuple[Picture, ...]:
             book.shape,
             parts,
             apart,
-            max(operation.people for operation in step.operations),
+            people,
             SIZE,
             book.voice.say(
                 "From the front: {standing} on the floor, {lifted} above, people beside them."

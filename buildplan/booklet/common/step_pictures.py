@@ -26,12 +26,12 @@ from buildplan.booklet.common.spurs import (
 )
 from buildplan.booklet.common.step_moves import corner_of, corner_picture, how_to, is_laid_to_brace
 from buildplan.document.undrawn import Showable, Undrawn, drawn
-from buildplan.drawing.camera import Camera
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.eye import Eye, eyes_for, eyes_on
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
-from buildplan.drawing.seat import ACROSS, FROM_ABOVE, LOOKING_DOWN, LYING, STANDING_WHOLE
+from buildplan.drawing.seat import ACROSS, FROM_ABOVE, LOOKING_DOWN, LYING
+from buildplan.drawing.standing_place import standing_eyes, standing_place
 from buildplan.instructions.stages import part_of_step
 from buildplan.sequence.model import Kind, Step
 
@@ -162,15 +162,16 @@ def eyes_of(
     step: Step, views: Views, shown: Sequence[CloseUp], size: tuple[float, float]
 ) -> tuple[Eye, ...]:
     """Where the close-ups of a step are seen from, on a picture of the whole piece."""
-    panels = [closeup.panel for closeup in shown]
-    return eyes_for(views.progress.whole(step), _seat_of_whole(shown), size, panels)
+    panels, scene = [closeup.panel for closeup in shown], views.progress.whole(step)
+    if _lies(shown):
+        return eyes_for(scene, FROM_ABOVE, size, panels)
+    return standing_eyes(scene, size, panels)
 
 
-def _seat_of_whole(closeups: Sequence[CloseUp]) -> Camera:
-    """From where the whole piece is seen beside close-ups: from above where it lies."""
+def _lies(closeups: Sequence[CloseUp]) -> bool:
+    """Whether what close-ups show lies, and the whole of it is seen from above."""
     cameras = [closeup.panel.camera for closeup in closeups]
-    lies = all(camera.name in LYING or camera == LOOKING_DOWN for camera in cameras)
-    return FROM_ABOVE if lies else STANDING_WHOLE
+    return all(camera.name in LYING or camera == LOOKING_DOWN for camera in cameras)
 
 
 def shown_in(book: Book, closeups: Sequence[CloseUp]) -> Sequence[CloseUp]:
@@ -254,14 +255,10 @@ def _where(
     the one who sees it so."""
     if spur_of_step(book, step) is not None:
         return spur_place(book, views.progress, step, size, _where_words(book, step))
-    picture = step_picture(
-        views.progress.whole(step),
-        _seat_of_whole(closeups),
-        *size,
-        place=step_joints(step),
-        alt=_where_words(book, step),
-    )
-    return eyes_on(picture, eyes)
+    scene, joints, alt = views.progress.whole(step), step_joints(step), _where_words(book, step)
+    if _lies(closeups):
+        return eyes_on(step_picture(scene, FROM_ABOVE, *size, place=joints, alt=alt), eyes)
+    return standing_place(scene, size, joints, eyes, book.voice.say("From above"), alt)
 
 
 def _where_words(book: Book, step: Step) -> str:

@@ -1,4 +1,4 @@
-"""Locks, and the joints of two parts that they hold."""
+"""Locks."""
 
 from __future__ import annotations
 
@@ -35,7 +35,6 @@ from buildplan.sequence.reach import is_one_layer
 from buildplan.shape.model import Shape
 
 HELD_AT, HELD_HALF = (189.0, 107.0), 31.0  # the finished joint: its middle, half its size
-OWN, EARLIER = 15.0, 0.45  # the locks that two joints have before they are tied: smaller, paler
 
 
 def twisted_necks(at: Point, colour: str) -> tuple[Strand, Strand]:
@@ -104,49 +103,6 @@ def twist_lock(
     drawn = picture(marks, _lock_words(voice, flat))
     mistake = lock_round_a_balloon(colours, voice)
     return with_mistake(drawn, mistake, (155.0, 4.0), (161.0, 10.0))
-
-
-def tie_joints(framework: Framework, voice: Voice) -> Picture:
-    """How one lock goes round the joints of two parts, each locked already: its knot lies inside
-    the lower joint before the upper comes down on it; then its rounds are twisted outside."""
-    colours = palette(framework)
-    marks = [
-        *_one_above_other(50.0, 52.0, colours),
-        *_twist_from_side(156.0, 78.0, colours),
-        words((50, 4), voice.say("from outside")),
-        words((156, 4), voice.say("outside")),
-        words((156, 116), voice.say("inside")),
-        *badge((10.0, 129), "1"),
-        *badge((110.0, 129), "2"),
-    ]
-    return picture(
-        marks,
-        voice.say(
-            "Two joints tied. One, from outside: the pair's knot lies inside the lower joint, a"
-            " round out at either side, beside the lock that is there; the upper comes down on it."
-            " Two, from above: the necks straddle both knots; outside, the two rounds are twisted"
-            " past each other by two half turns."
-        ),
-    )
-
-
-def _one_above_other(x: float, y: float, colours: Palette) -> list[Mark]:
-    """Two locked joints, the upper a little above the lower, and the pair that is to tie them
-    behind the lower."""
-    above, out, lock = y + 42.0, 30.0, colours.lock
-    own = mix(lock, PAPER, EARLIER)
-    neck = Strand(((x - out, y + 4, 0), (x, y + 2, -1), (x + out, y + 4, 0)), lock, 4.0)
-    marks = [*weave([neck]), *knot((x, y + 2), 0, lock, 2.8)]
-    for level, colour, way in ((y, colours.chain, -1), (above, colours.brace, 1)):
-        marks += link((x, level + way * 34), (x, level + way * 4), 22, colour, "done")
-        marks += link((x - 40, level), (x - 5, level), 20, colour, "done")
-        marks += link((x + 5, level), (x + 40, level), 20, colour, "done")
-        for side in (-1, 1):
-            at = (x + side * OWN * 0.6, level + way * 8)
-            marks += round_(at, (x, level), OWN, own)
-    for side in (-1, 1):
-        marks += round_((x + side * (out + 8), y + 14), (x + side * out, y + 6), 18, lock)
-    return [*marks, *move([(x, above - 12), (x, y + 22), (x, y + 12)])]
 
 
 def _lock_words(voice: Voice, flat: bool) -> str:
