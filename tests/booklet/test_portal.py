@@ -9,10 +9,10 @@ import numpy as np
 import pytest
 from page_words import words_of_pages
 from references import Record, astray, recorded
-from shipped import DESIGNS
+from shipped import book_of
 
 from buildplan.booklet.common.ballasting import is_ballasted
-from buildplan.booklet.common.book import Book, gather_book
+from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.loads import joints_words
 from buildplan.booklet.common.parts_together import tying_pictures
@@ -21,20 +21,14 @@ from buildplan.booklet.common.step_moves import act_moves
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.training.practice_page import practice_of
 from buildplan.booklet.training.same_work import in_full
-from buildplan.design.reading import read_design
-from buildplan.document.paper import PAPERS
 from buildplan.drawing.closeup import close_up
-from buildplan.drawing.marks import Circle, Label, Picture, Stamp
-from buildplan.drawing.standing_place import standing_eyes, standing_place
-from buildplan.drawing.techniques.tied_joints import tie_joints
-from buildplan.instructions.model import LiesAt, PartsApart
+from buildplan.drawing.marks import Circle, Label
 from buildplan.sequence.model import Kind, Step
 
 
 @pytest.fixture(scope="module")
 def book() -> Book:
-    design = read_design(DESIGNS / "gallery" / "portal.yaml")
-    return gather_book(design, PAPERS["a4"], design.units, "training")
+    return book_of("gallery/portal")
 
 
 @pytest.fixture(scope="module")
@@ -141,48 +135,6 @@ def test_the_names_at_a_tie_stand_as_the_parts_do(book: Book) -> None:
     shown = tying_pictures(book, _ties(book)[0])[Kind.JOIN][0]
     height = {mark.text: mark.at[1] for mark in shown.marks if isinstance(mark, Label)}
     assert height["T.A1"] > height["L.E1"]
-
-
-def test_an_eye_before_the_piece_is_drawn_before_it_on_the_plan(book: Book) -> None:
-    """From above, the front at the foot of the page: who looks at the front of a column is below
-    it and looks up the page, who looks at its back is above it."""
-    views, size = plan_views(book), (150.0, 108.0)
-    for step in _ties(book):
-        scene, panels = views.progress.whole(step), [one.panel for one in views.of(step)]
-        eyes = standing_eyes(scene, size, panels)
-        assert len(eyes) == len(panels) == 2
-        z = {joint: float(book.shape.at[joint][2]) for joint in book.framework.joints}
-        before = [bool(np.mean([z[joint] for joint in panel.joints]) > 0) for panel in panels]
-        assert sorted(before) == [False, True]
-        front, back = (eyes[before.index(side)] for side in (True, False))
-        assert front.at[1] < back.at[1]
-        assert np.sin(front.turn) > 0.7 > -0.7 > np.sin(back.turn)
-        shown = standing_place(scene, size, panels[0].joints, eyes, "From above", "")
-        assert any(isinstance(mark, Label) and mark.text == "From above" for mark in shown.marks)
-
-
-def test_a_tie_is_drawn_with_the_three_locks_that_meet(book: Book) -> None:
-    """Two rounds of each joint's own lock, pale, and two of the tie's, before and after; nothing
-    pale where the joints have none. The words say where the new ones come out."""
-    locked = tie_joints(book.framework, book.voice, ("L.E1", "T.A1"), up=True)
-    assert len(_rounds(locked)) == 2 * (4 + 2)
-    bare = replace(book.framework, locks=())
-    assert len(_rounds(tie_joints(bare, book.voice, ("L.E1", "T.A1"), up=True))) == 2 * 2
-    assert "left and right of the knots" in book.told(_ties(book)[0]).text
-    assert book.figures.apart["L.E1+T.A1"] == PartsApart(LiesAt.ON_TOP, forward=True)
-
-
-def _rounds(picture: Picture) -> list[Stamp]:
-    stamps = [mark for mark in picture.marks if isinstance(mark, Stamp)]
-    return [one for one in stamps if one.look.form == "round"]
-
-
-def test_who_holds_and_who_ties_is_written_under_them(book: Book) -> None:
-    step = _ties(book)[0]
-    picture = tying_pictures(book, step)[Kind.LAY][0]
-    told = [mark.text for mark in picture.marks if isinstance(mark, Label)]
-    assert told.count("holds") == step.operations[0].people - 1
-    assert told.count("ties") == 1
 
 
 def test_the_arch_is_drawn_above_the_columns_on_which_it_is_lifted(book: Book) -> None:

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from shipped import DESIGNS
+from shipped import book_of
 
 from buildplan.booklet.common.after import carrying
 from buildplan.booklet.common.book import Book, gather_book
@@ -56,8 +56,7 @@ def word(tmp_path_factory: pytest.TempPathFactory) -> Book:
 
 @pytest.fixture(scope="module")
 def portal() -> Book:
-    design = read_design(DESIGNS / "gallery" / "portal.yaml")
-    return gather_book(design, PAPERS["a4"], design.units, "training")
+    return book_of("gallery/portal")
 
 
 def _tying(book: Book) -> list[Step]:

@@ -1,0 +1,71 @@
+"""How the ties of an assembly that is put together standing are drawn: from where they are seen,
+which locks meet, who holds and who ties."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from shipped import book_of
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.closeups import plan_views
+from buildplan.booklet.common.parts_together import tying_pictures
+from buildplan.drawing.marks import Label, Picture, Stamp
+from buildplan.drawing.standing_place import standing_eyes, standing_place
+from buildplan.drawing.techniques.tied_joints import tie_joints
+from buildplan.instructions.model import LiesAt, PartsApart
+from buildplan.instructions.setting_up import is_tying
+from buildplan.sequence.model import Kind, Step
+
+
+@pytest.fixture(scope="module")
+def book() -> Book:
+    return book_of("gallery/portal")
+
+
+def _ties(book: Book) -> list[Step]:
+    return [step for step in book.steps if is_tying(step)]
+
+
+def test_an_eye_before_the_piece_is_drawn_before_it_on_the_plan(book: Book) -> None:
+    """From above, the front at the foot of the page: who looks at the front of a column is below
+    it and looks up the page, who looks at its back is above it."""
+    views, size = plan_views(book), (150.0, 108.0)
+    for step in _ties(book):
+        scene, panels = views.progress.whole(step), [one.panel for one in views.of(step)]
+        eyes = standing_eyes(scene, size, panels)
+        assert len(eyes) == len(panels) == 2
+        z = {joint: float(book.shape.at[joint][2]) for joint in book.framework.joints}
+        before = [bool(np.mean([z[joint] for joint in panel.joints]) > 0) for panel in panels]
+        assert sorted(before) == [False, True]
+        front, back = (eyes[before.index(side)] for side in (True, False))
+        assert front.at[1] < back.at[1]
+        assert np.sin(front.turn) > 0.7 > -0.7 > np.sin(back.turn)
+        shown = standing_place(scene, size, panels[0].joints, eyes, "From above", "")
+        assert any(isinstance(mark, Label) and mark.text == "From above" for mark in shown.marks)
+
+
+def test_a_tie_is_drawn_with_the_three_locks_that_meet(book: Book) -> None:
+    """Two rounds of each joint's own lock, pale, and two of the tie's, before and after; nothing
+    pale where the joints have none. The words say where the new ones come out."""
+    locked = tie_joints(book.framework, book.voice, ("L.E1", "T.A1"), up=True)
+    assert len(_rounds(locked)) == 2 * (4 + 2)
+    bare = replace(book.framework, locks=())
+    assert len(_rounds(tie_joints(bare, book.voice, ("L.E1", "T.A1"), up=True))) == 2 * 2
+    assert "left and right of the knots" in book.told(_ties(book)[0]).text
+    assert book.figures.apart["L.E1+T.A1"] == PartsApart(LiesAt.ON_TOP, forward=True)
+
+
+def _rounds(picture: Picture) -> list[Stamp]:
+    stamps = [mark for mark in picture.marks if isinstance(mark, Stamp)]
+    return [one for one in stamps if one.look.form == "round"]
+
+
+def test_who_holds_and_who_ties_is_written_under_them(book: Book) -> None:
+    step = _ties(book)[0]
+    picture = tying_pictures(book, step)[Kind.LAY][0]
+    told = [mark.text for mark in picture.marks if isinstance(mark, Label)]
+    assert told.count("holds") == step.operations[0].people - 1
+    assert told.count("ties") == 1
