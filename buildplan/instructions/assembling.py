@@ -59,7 +59,7 @@ def brace(context: Context, step: Step) -> Wording:
     known = where_taught(context, step, leads_of(context, braces))
     return Wording(
         title=title,
-        text=sentences(*(act.said for act in acts)) or _as_taught(context, known),
+        text=sentences(*(act.said for act in acts)) or as_taught(context.voice, known),
         acts=acts if is_told_in_full(context, step, braces) else (),
         check=done(
             context,
@@ -95,15 +95,26 @@ def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing,
 
 
 def _seat(context: Context, step: Step) -> Iterator[str]:
-    """Where the one who ties braces kneels, as all close-ups of braces are seen from there."""
-    if context.teacher(Hand.SETTLE, step) is None:
+    """Where the one who ties braces kneels, as all close-ups of braces are seen from there; told
+    again where a piece first has an outside, and the chains before it had none."""
+    before = [one for one in context.steps[: step.number - 1] if one.kind is Kind.BRACE]
+    if not _has_inside(context, step):
+        if not before:
+            yield context.voice.say(
+                "Kneel where nothing is braced and look back, as the pictures do."
+            )
+    elif not any(_has_inside(context, one) for one in before):
         yield context.voice.say(
             "Kneel where nothing is braced and look back, as the pictures do: outside at your"
             " right."
         )
-        laid = context.framework.built_with(step.operations[0].joints[0])
-        if any(long.role == INNER for long in laid.chains):
-            yield context.voice.say("Your knees are between outer and inner chains.")
+        yield context.voice.say("Your knees are between outer and inner chains.")
+
+
+def _has_inside(context: Context, step: Step) -> bool:
+    """Whether what a step braces has inner chains: the outline of a letter's stroke has none."""
+    laid = context.framework.built_with(step.operations[0].joints[0])
+    return any(long.role == INNER for long in laid.chains)
 
 
 def _closed(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
@@ -175,16 +186,16 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
     known = where_taught(context, step, leads)
     if known and not is_named_before(context, step, known):
-        yield _as_taught(context, known)
+        yield as_taught(context.voice, known)
 
 
-def _as_taught(context: Context, known: tuple[int, ...]) -> str:
+def as_taught(voice: Voice, known: Sequence[int]) -> str:
     """The steps that taught how braces are tied."""
-    return context.voice.say_count(
+    return voice.say_count(
         "As in step {steps}.",
         "As in steps {steps}.",
         len(known),
-        steps=number_ranges(context.voice, known),
+        steps=number_ranges(voice, known),
     )
 
 
