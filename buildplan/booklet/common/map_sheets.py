@@ -16,6 +16,7 @@ from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Box, Picture
 from buildplan.framework.model import Framework
 from buildplan.instructions.setting_up import is_tying
+from buildplan.instructions.stages import part_of_step
 from buildplan.language.phrases import sentences, short_ranges
 from buildplan.sequence.courses import loose_chains
 from buildplan.sequence.model import Kind, Step
@@ -50,8 +51,10 @@ class MapSheets:
 
 def _is_led_to(book: Book, step: Step) -> bool:
     """Whether the map leads to a step: of an assembly also to where the chains of a part are
-    laid."""
-    return step.kind in LED_BACK_TO or (step.kind is Kind.LAY and bool(book.framework.parts))
+    laid, and not to the singles that are tied in right after that."""
+    if not book.framework.parts:
+        return step.kind in LED_BACK_TO
+    return step.kind in LED_BACK_TO - {Kind.SINGLE} or step.kind is Kind.LAY
 
 
 def map_place(sheet: int) -> str:
@@ -70,7 +73,7 @@ def map_sheets(book: Book) -> MapSheets:
     room = book.paper.top - book.paper.bottom - TITLE_ROOM - words - GAPS
     lines = 0
     while True:
-        index = INDEX_GAP + (lines + is_by_brace(book)) * BODY.leading
+        index = INDEX_GAP + (lines + bool(index_head(book))) * BODY.leading
         pictures = joint_map(
             book.framework, book.paper.measure, room - index, book.voice, book.shape.at
         )
@@ -82,21 +85,40 @@ def map_sheets(book: Book) -> MapSheets:
 
 
 def index_words(book: Book, step: Step, page: int) -> tuple[str, str]:
-    """A step in a sheet's index: the joints that it brings together, its braces or its title, and
-    where it is found."""
-    found = book.voice.say("page {page}", page=page).replace(" ", NO_BREAK)
+    """A step in a sheet's index: the joints that it brings together, its braces, its part or the
+    parts that it ties, and where it is found."""
+    voice, framework = book.voice, book.framework
+    if is_by_number(book):
+        found = voice.whole(page)  # "page" stands over them
+    else:
+        found = voice.say("page {page}", page=page).replace(" ", NO_BREAK)
     joins = step.of_kind(Kind.JOIN)
     if joins and all(len(join.joints) == 1 for join in joins):
-        return joints_words([join.joints[0] for join in joins], book.voice), found
-    if is_by_brace(book):
-        braces = [operation.brace for operation in step.of_kind(Kind.BRACE)]
-        return short_ranges(braces), book.voice.whole(page)  # "page" stands over them
+        return joints_words([join.joints[0] for join in joins], voice), found
+    if step.kind is Kind.BRACE and is_by_number(book):
+        return short_ranges([operation.brace for operation in step.of_kind(Kind.BRACE)]), found
+    if framework.parts and step.kind is Kind.LAY and (part := part_of_step(framework, step)):
+        return voice.say("Part {part}", part=part.name), found
+    if framework.parts and joins:
+        met = [framework.part_at(joint) for join in joins for joint in join.joints]
+        tied = [part.name for part in met if part]
+        return voice.listed(list(dict.fromkeys(tied))), found
     return book.told(step).title, found
 
 
-def is_by_brace(book: Book) -> bool:
-    """Whether braces alone are looked up on the map: the index then has their numbers."""
-    return all(step.kind is Kind.BRACE for step in book.steps if step.kind in LED_BACK_TO)
+def index_head(book: Book) -> str:
+    """What stands over a sheet's index: what its numbers are of, if it has any."""
+    if not is_by_number(book):
+        return ""
+    say = book.voice.say
+    return say("Parts and braces: page") if book.framework.parts else say("Braces: page")
+
+
+def is_by_number(book: Book) -> bool:
+    """Whether braces are looked up on the map by their numbers alone: of a piece of one part, if
+    nothing else is looked up."""
+    kinds = {step.kind for step in book.steps if step.kind in LED_BACK_TO}
+    return Kind.BRACE in kinds and (bool(book.framework.parts) or kinds == {Kind.BRACE})
 
 
 def _index_lines(book: Book, step: Step, columns: int) -> int:

@@ -14,8 +14,8 @@ from buildplan.booklet.common.map_sheets import (
     brace_flags,
     how_to_read,
     index_columns,
+    index_head,
     index_words,
-    is_by_brace,
     map_place,
     step_place,
 )
@@ -118,7 +118,8 @@ def _map_sheet(book: Book, sheets: MapSheets, number: int) -> Section:
         index = Columns(
             [[Stack(some, "L")] for some in columns], (1,) * len(columns), gap=INDEX_GAP
         )
-        blocks += [Words(strong(voice.say("Braces: page")))] if is_by_brace(book) else []
+        head = index_head(book)
+        blocks += [Words(strong(head))] if head else []
         blocks.append(index)
     return Section(title, blocks, running=voice.say("Joint map"), listed=not number, titled=True)
 
