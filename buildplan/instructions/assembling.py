@@ -95,26 +95,15 @@ def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing,
 
 
 def _seat(context: Context, step: Step) -> Iterator[str]:
-    """Where the one who ties braces kneels, as all close-ups of braces are seen from there; told
-    again where a piece first has an outside, and the chains before it had none."""
-    before = [one for one in context.steps[: step.number - 1] if one.kind is Kind.BRACE]
-    if not _has_inside(context, step):
-        if not before:
-            yield context.voice.say(
-                "Kneel where nothing is braced and look back, as the pictures do."
-            )
-    elif not any(_has_inside(context, one) for one in before):
+    """Where the one who ties braces kneels, as all close-ups of braces are seen from there."""
+    if context.teacher(Hand.SETTLE, step) is None:
         yield context.voice.say(
             "Kneel where nothing is braced and look back, as the pictures do: outside at your"
             " right."
         )
-        yield context.voice.say("Your knees are between outer and inner chains.")
-
-
-def _has_inside(context: Context, step: Step) -> bool:
-    """Whether what a step braces has inner chains: the outline of a letter's stroke has none."""
-    laid = context.framework.built_with(step.operations[0].joints[0])
-    return any(long.role == INNER for long in laid.chains)
+        laid = context.framework.built_with(step.operations[0].joints[0])
+        if any(long.role == INNER for long in laid.chains):
+            yield context.voice.say("Your knees are between outer and inner chains.")
 
 
 def _closed(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
