@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from shapely import Polygon
@@ -29,7 +30,8 @@ from buildplan.shape.plan import (
     lay_sections,
 )
 
-ROUNDS = 2  # of laying the edge on the outline
+ROUNDS, SAMPLES = 2, 180  # of laying the edge on the outline; of the edge
+COMES_ROUND = 1e-3  # misses by so much: of a piece of 3 m by 3 mm
 
 
 @dataclass(frozen=True)
@@ -46,6 +48,11 @@ class Task:
     gauges: Gauges
     voice: Voice = ENGLISH
 
+    @cached_property
+    def direction(self) -> float:
+        """Which way is out where courses begin, radians."""
+        return start_direction(self.followed, self.symmetry, self.gauges.sizes)
+
     @property
     def footed(self) -> bool:
         """Whether what is followed has a foot that the outline does not have."""
@@ -56,8 +63,7 @@ def drafted_score(task: Task, course: Course) -> float:
     """The score of the course as laid, lower is better; infinite when it encloses nothing."""
     sizes = task.gauges.sizes
     edge, outward = _edge(course, sizes)
-    direction = start_direction(task.followed, task.symmetry, sizes)
-    edge = edge * np.exp(1j * (direction - np.angle(outward)))
+    edge = edge * np.exp(1j * (task.direction - np.angle(outward)))
     reach = BRIDGED * sizes.long_m
     seen = Polygon(np.column_stack([edge.real, edge.imag])).buffer(0)
     seen = seen.buffer(reach, 4).buffer(-reach, 4)
@@ -65,14 +71,15 @@ def drafted_score(task: Task, course: Course) -> float:
         return float("inf")
     turning = not course.mirrored
     region = task.outline.region
-    return closeness(Polygon(seen.exterior), region, sizes.long_m, turning, ROUNDS).score
+    edge = Polygon(seen.exterior)
+    return closeness(edge, region, sizes.long_m, turning, ROUNDS, SAMPLES).score
 
 
 def _edge(course: Course, sizes: Sizes) -> tuple[ComplexArray, complex]:
     """The outer edge of the closed plan as points, and the direction of what it begins with."""
     kinds = [KINDS[kind] for kind in course.part * course.fold]
     plan = _plan(kinds, sizes)
-    turn, slant = close_plan(plan, plan.turn, np.zeros(len(kinds)))
+    turn, slant = close_plan(plan, plan.turn, np.zeros(len(kinds)), COMES_ROUND)
     middle, heading = lay_sections(plan, turn, slant)
     radius = sizes.long_gauge_m / 2
     up = 1j * np.exp(1j * heading)

@@ -11,10 +11,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from scipy.spatial import cKDTree
-from shapely import Polygon, distance, get_coordinates, polygons, unary_union
+from shapely import (
+    Polygon,
+    contains_xy,
+    distance,
+    get_coordinates,
+    polygons,
+    prepare,
+    unary_union,
+)
 from shapely import points as shapely_points
 from shapely.affinity import affine_transform
 
@@ -28,7 +37,7 @@ PER_LINK_FARTHER = 0.1  # what a link of largest distance weighs, in overlap
 BODY_POINTS = 20
 EDGE_SAMPLES = 360
 BRIDGED = 0.5  # half the width of a dent that is bridged, in links
-ROUNDS = 5  # of laying the silhouette on the outline, each nearer
+ROUNDS, EVERY = 5, 3  # of laying the silhouette on the outline, each nearer; by which samples
 _CIRCLE = np.exp(2j * np.pi * np.arange(BODY_POINTS) / BODY_POINTS)
 
 
@@ -86,13 +95,16 @@ def silhouette(
     number = {joint: i for i, joint in enumerate(framework.joints)}
     outer = framework.chains[0].chain
     rows = [number[joint] for joint in outer.joints]
-    parts = [Polygon(np.column_stack([front[rows].real, front[rows].imag])).buffer(0)]
+    within = Polygon(_pairs(front[rows])).buffer(0)
+    prepare(within)
     reach = bridged * link_m
     bodies = bodies_seen(framework, front, framework.links)
     # front and back of a tube look alike from the front, and are taken once
     once = np.unique(bodies[:, ::5].round(5).reshape(len(bodies), -1), axis=0, return_index=True)[1]
-    parts += list(polygons(bodies[once]))
-    whole = unary_union(parts).buffer(reach, 8).buffer(-reach, 8)
+    # what lies within the ring of joints altogether adds nothing
+    seen = bodies[once]
+    beyond = ~contains_xy(within, seen[..., 0], seen[..., 1]).all(axis=1)
+    whole = unary_union([within, *polygons(seen[beyond])]).buffer(reach, 8).buffer(-reach, 8)
     if whole.geom_type != "Polygon":
         whole = max(whole.geoms, key=lambda part: part.area)
     return Polygon(whole.exterior)
@@ -143,34 +155,54 @@ def _pairs(points: ComplexArray) -> FloatArray:
     return np.column_stack([points.real, points.imag])
 
 
+@dataclass(frozen=True)
+class _Goal:
+    """The edge that others are laid on: its samples, a tree of them, and the normals there."""
+
+    points: ComplexArray
+    tree: cKDTree
+    normals: ComplexArray
+
+
+@lru_cache(maxsize=8)
+def _goal_of(target: Polygon, samples: int) -> _Goal:
+    points = evenly(ring_points(target), samples)
+    return _Goal(points, cKDTree(_pairs(points)), _normals(points))
+
+
 def closeness(
-    shape: Polygon, target: Polygon, link_m: float, turning: bool, rounds: int = ROUNDS
+    shape: Polygon,
+    target: Polygon,
+    link_m: float,
+    turning: bool,
+    rounds: int = ROUNDS,
+    samples: int = EDGE_SAMPLES,
 ) -> Closeness:
     """Lay `shape` on `target` by shifting it, and with `turning` by turning it a little, in so many
-    rounds, and measure."""
-    edge = evenly(ring_points(shape), EDGE_SAMPLES)
-    goal = evenly(ring_points(target), EDGE_SAMPLES)
-    tree, normal = cKDTree(_pairs(goal)), _normals(goal)
+    rounds, and measure, by so many samples of either edge."""
+    goal, edge = _goal_of(target, samples), evenly(ring_points(shape), samples)
     aim, here = target.centroid, shape.centroid
     turned, shifted = 1 + 0j, complex(aim.x - here.x, aim.y - here.y)
-    edge = edge + shifted
+    some, normals = goal.points[::EVERY], goal.normals[::EVERY]
     for _ in range(rounds):
-        there = tree.query(_pairs(edge))[1]
-        back = cKDTree(_pairs(edge)).query(_pairs(goal))[1]
+        laid = turned * edge[::EVERY] + shifted
+        there = goal.tree.query(_pairs(laid))[1]
+        back = cKDTree(_pairs(laid)).query(_pairs(some))[1]
         turn, shift = _step(
-            np.concatenate([edge, edge[back]]),
-            np.concatenate([goal[there], goal]),
-            np.concatenate([normal[there], normal]),
+            np.concatenate([laid, laid[back]]),
+            np.concatenate([goal.points[there], some]),
+            np.concatenate([goal.normals[there], normals]),
             turning,
         )
-        edge = turn * edge + shift
         turned, shifted = turned * turn, shifted * turn + shift
+    edge = turned * edge + shifted
     shape = affine_transform(
         shape, [turned.real, -turned.imag, turned.imag, turned.real, shifted.real, shifted.imag]
     )
     farthest = max(
-        float(tree.query(_pairs(edge))[0].max()),
-        float(cKDTree(_pairs(edge)).query(_pairs(goal))[0].max()),
+        float(goal.tree.query(_pairs(edge))[0].max()),
+        float(cKDTree(_pairs(edge)).query(_pairs(goal.points))[0].max()),
     )
-    overlap = shape.intersection(target).area / shape.union(target).area
-    return Closeness(float(overlap), farthest / link_m, link_m, shape, turned, shifted)
+    common = float(shape.intersection(target).area)
+    overlap = common / (shape.area + target.area - common)
+    return Closeness(overlap, farthest / link_m, link_m, shape, turned, shifted)

@@ -12,7 +12,7 @@ from functools import cached_property
 import numpy as np
 import numpy.typing as npt
 from scipy.spatial import cKDTree
-from shapely import Polygon, unary_union
+from shapely import Polygon, get_coordinates, unary_union
 
 from buildplan.language.messages import Message, message
 from buildplan.language.told import ToldError
@@ -103,8 +103,8 @@ def enclosed(points: ComplexArray) -> Polygon:
 
 def ring_points(region: Polygon) -> ComplexArray:
     """The outer edge of a region as points."""
-    x, y = region.exterior.coords.xy
-    return np.asarray(x[:-1]) + 1j * np.asarray(y[:-1])
+    x, y = get_coordinates(region.exterior)[:-1].T
+    return np.asarray(x + 1j * y)
 
 
 def evenly(points: ComplexArray, count: int) -> ComplexArray:

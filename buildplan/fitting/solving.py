@@ -12,7 +12,6 @@ from buildplan.fitting.courses import Course
 from buildplan.fitting.drafting import Task
 from buildplan.fitting.measuring import Closeness, closeness, silhouette
 from buildplan.fitting.outline import ComplexArray, FloatArray
-from buildplan.fitting.track import start_direction
 from buildplan.fitting.tube_design import design_of
 from buildplan.framework.model import Framework
 from buildplan.shape.bodies import bodies_of
@@ -111,8 +110,7 @@ def laid(
 ) -> tuple[ComplexArray, Closeness] | None:
     """Joints (joints,) as they rest in the plane of the front, laid on the outline, and how close
     they come; None when the piece has lost its shape altogether."""
-    direction = start_direction(task.followed, task.symmetry, task.gauges.sizes)
-    front = front * np.exp(1j * (direction - np.angle(_outward(framework, course, front))))
+    front = front * np.exp(1j * (task.direction - np.angle(_outward(framework, course, front))))
     link_m = task.gauges.sizes.long_m
     seen = silhouette(framework, front, link_m)
     if seen.is_empty:

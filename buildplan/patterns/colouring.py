@@ -36,5 +36,9 @@ def coloured(
 
 def _recoloured(framework: Framework, keys: Mapping[str, str]) -> Framework:
     """The framework with other balloons for some of its links, by their ids."""
-    links = (replace(link, balloon=keys.get(link.id, link.balloon)) for link in framework.links)
+    links = (
+        link if keys.get(link.id, link.balloon) == link.balloon
+        else replace(link, balloon=keys[link.id])
+        for link in framework.links
+    )  # fmt: skip
     return replace(framework, links=tuple(links))

@@ -26,6 +26,7 @@ ComplexArray = npt.NDArray[np.complex128]
 
 RHOMBUS_TURN = np.pi / 2  # a tip's or dip's angle before anything asks it to change
 WIDEST_TURN, WIDEST_SLANT = np.radians(150), np.radians(60)
+COMES_ROUND = 1e-12  # misses by so much of a radian, and of the plan's size
 # How unwilling an angle is to change: rhombi give first, then slants, rigid cells last.
 EASE_RHOMBUS, EASE_SLANT, EASE_RIGID = 1.0, 0.05, 1e-4
 
@@ -127,9 +128,10 @@ def lay_sections(
 
 
 def close_plan(
-    plan: CellPlan, turn: FloatArray, slant: FloatArray
+    plan: CellPlan, turn: FloatArray, slant: FloatArray, near: float = COMES_ROUND
 ) -> tuple[FloatArray, FloatArray]:
-    """Turns and slants, as near as may be to those given, with which a closed tube comes round.
+    """Turns and slants, as near as may be to those given, with which a closed tube comes round, or
+    misses by no more than `near`.
 
     Least squares of the changes, each over its ease, under three conditions (full turn, x, y):
     Gauss-Newton on the conditions. An open tube is returned as given.
@@ -148,7 +150,7 @@ def close_plan(
     limit = np.repeat([WIDEST_TURN, WIDEST_SLANT], cells)
     for _ in range(60):
         miss, slopes = _misses(plan, angles[:cells], angles[cells:], full, scale)
-        if np.abs(miss).max() < 1e-12:
+        if np.abs(miss).max() < near:
             break
         # least |change / ease| from `wanted` that meets the conditions made linear at `angles`
         across = slopes.T @ (ease[:, None] * slopes)
@@ -164,19 +166,19 @@ def _misses(
 ) -> tuple[FloatArray, FloatArray]:
     """By how much a tube misses coming round (turn, x / scale, y / scale), and the derivatives of
     that by every turn and slant, (2 cells, 3)."""
-    middle, heading = lay_sections(plan, turn, slant)
-    gap = (middle[-1] - middle[0]) / scale
-    steps = np.diff(middle) / scale
-    direction = np.exp(1j * (heading[:-1] - turn / 2 + slant))
+    turned = np.cumsum(turn)
+    direction = np.exp(1j * (slant + turn / 2 - turned))
+    steps = _advances(plan, turn) * direction / scale
+    reached = np.cumsum(steps)
+    gap = reached[-1]
     gain = np.where(plan.outer_m >= plan.inner_m, 0.5, -0.5) * plan.width_m * np.cos(turn / 2)
     # a cell's turn lengthens it, turns it by half, and turns all that comes after it in full
-    after = np.append(np.cumsum(steps[::-1])[::-1][1:], 0.0)
-    by_turn = gain / scale * direction - 0.5j * steps - 1j * after
     by_slant = 1j * steps
+    by_turn = gain / scale * direction - 0.5 * by_slant - 1j * (gap - reached)
     slopes = np.zeros((2 * len(turn), 3))
     slopes[: len(turn), 0] = 1.0
     slopes[:, 1:] = np.concatenate([by_turn, by_slant])[:, None].view(np.float64)
-    return np.array([-heading[-1] - full, gap.real, gap.imag]), slopes
+    return np.array([turned[-1] - full, gap.real, gap.imag]), slopes
 
 
 def bulge(start: complex, finish: complex, lengths: FloatArray, outward: int) -> ComplexArray:
