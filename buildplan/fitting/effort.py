@@ -16,9 +16,9 @@ class Effort:
     Of every search the likeliest `courses` are laid, and the best `first` of them solved. Then, in
     `rounds`, each of the `kept` best is changed until `tries` changes of it have been solved. At
     last the `judged` best are judged as every file is. Where none of them is good, figures of cells
-    are grown from `roots` places in `changes` changes each, and the best `grown_on` of them again
-    in `longer` times as many. Where the outline cannot be had well, at most `taller` larger heights
-    are tried in strides, each with a quick search, and three below the first that will do.
+    are grown from `roots` places in `changes` changes each, and from the best `grown_on` of those
+    again in `longer` times as many. Where the outline cannot be had well, at most `taller` larger
+    heights are tried in strides, each with a quick search, and three below the first that will do.
     """
 
     courses: int
@@ -58,10 +58,10 @@ EFFORTS: Mapping[str, Effort] = {
         tries=6,
         judged=2,
         taller=2,
-        roots=3,
-        changes=60,
-        grown_on=1,
-        longer=3,
+        roots=10,
+        changes=20,
+        grown_on=2,
+        longer=4,
     ),
     "usual": Effort(
         courses=50,
@@ -71,9 +71,9 @@ EFFORTS: Mapping[str, Effort] = {
         tries=9,
         judged=3,
         taller=4,
-        roots=8,
-        changes=150,
-        grown_on=2,
+        roots=40,
+        changes=30,
+        grown_on=10,
         longer=5,
     ),
     "long": Effort(
@@ -84,9 +84,9 @@ EFFORTS: Mapping[str, Effort] = {
         tries=16,
         judged=6,
         taller=8,
-        roots=24,
-        changes=400,
-        grown_on=6,
+        roots=120,
+        changes=60,
+        grown_on=40,
         longer=10,
     ),
 }

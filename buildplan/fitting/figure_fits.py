@@ -65,8 +65,9 @@ class _StoodFigure:
 def figure_fits(
     outline: Outline, gauges: Sequence[Gauges], effort: Effort, voice: Voice
 ) -> list[Fit]:
-    """The best figure with each gauge: from every root one is grown, the likeliest are changed on,
-    and the best of those that stands as it is drawn and passes every check is taken."""
+    """The best figure with each gauge: from every root one is grown in a few changes, from the
+    likeliest one in more, and the best of those that stands as it is drawn and passes every check
+    is taken."""
     starts = [
         start
         for one in gauges
@@ -94,8 +95,8 @@ def _first_that_will_do(grown: Sequence[Grown], outline: Outline, voice: Voice) 
 
 
 def _best_with(gauges: Gauges, grown: Sequence[Grown]) -> list[Grown]:
-    """The figures of links of these gauges, best first."""
-    return sorted((one for one in grown if one.start.gauges == gauges), key=lambda one: one.score)
+    """The figures of links that were asked to be of these gauges, best first."""
+    return sorted((one for one in grown if one.start.asked == gauges), key=lambda one: one.score)
 
 
 def judged_figure(grown: Grown, outline: Outline, voice: Voice) -> Fit | None:

@@ -17,23 +17,26 @@ from buildplan.fitting.figure_lattice import Group
 from buildplan.fitting.figure_raster import Raster
 from buildplan.fitting.figure_state import GrowingFigure, Root
 from buildplan.fitting.outline import Outline, symmetry_of
-from buildplan.fitting.tube_design import Gauges
+from buildplan.fitting.tube_design import Gauges, gauges_for_height
 
 NOISE, NOISE_LATER = 0.004, 0.006  # in the worth of a cell, in overlap, as it grows and later
 CLEARED = 1.6  # links about a cell within which others are taken away with it, at most
 TAKEN, DRAWN = 6.0, 6  # groups taken away at a time, about, and how often fewer are looked for
 WARM = 0.01  # how much worse may be kept at first
 LIKELY = 0.01  # how much worse than the best a figure may be and still be measured whole
+# gauges that are tried, over the one that is asked for: finer ones are harder to size
+ABOUT = (1.0, 1.04, 0.96, 1.08, 1.12)
 UPRIGHT = 0.02  # of a turn in radians: a mirror axis that is upright
 LATTICE = np.radians(30)  # squares and triangles look alike in every direction of these
 
 
 @dataclass(frozen=True)
 class Start:
-    """What a figure is grown of: over which outline, with links of which gauge, from which root, by
-    which chances."""
+    """What a figure is grown of: over which outline, with links of which gauges for those that were
+    `asked` for, from which root, by which chances."""
 
     followed: Outline
+    asked: Gauges
     gauges: Gauges
     root: Root
     seed: int
@@ -50,10 +53,20 @@ class Grown:
     score: float
 
 
-def starts_of(outline: Outline, gauges: Gauges, count: int) -> list[Start]:
-    """So many ways to begin figures over an outline, or as many as there are."""
-    roots = _roots_of(outline, gauges, count)
-    return [Start(outline, gauges, root, seed) for seed, root in enumerate(roots)]
+def starts_of(outline: Outline, asked: Gauges, count: int) -> list[Start]:
+    """So many ways to begin figures over an outline with links of about the gauges that are asked
+    for, or as many as there are: where a lattice is a little finer or coarser its rows fall
+    otherwise."""
+    along = max(1, round(count / len(ABOUT)))
+    beginnings = [
+        (gauges, root)
+        for gauges in dict.fromkeys(gauges_for_height(asked, factor) for factor in ABOUT)
+        for root in _roots_of(outline, gauges, along)
+    ]
+    return [
+        Start(outline, asked, gauges, root, seed)
+        for seed, (gauges, root) in enumerate(beginnings[:count])
+    ]
 
 
 def _roots_of(outline: Outline, gauges: Gauges, count: int) -> list[Root]:
@@ -63,7 +76,7 @@ def _roots_of(outline: Outline, gauges: Gauges, count: int) -> list[Root]:
         low = outline.points.imag.min() + radius_m
         return [
             Root(complex(symmetry.centre.real - axis * link_m, low + off * link_m), 1 + 0j, axis)
-            for axis, off in ((0.5 + n % 2 / 2, n / max(1, count)) for n in range(count))
+            for axis, off in ((0.5 + n % 2 / 2, n // 2 * 2 / count) for n in range(count))
         ]
     deep = Raster(outline, link_m, 2 * radius_m).widest(count)
     along = np.exp(1j * _usual_direction(outline))
@@ -96,11 +109,12 @@ def grow(start: Start, changes: int) -> Grown:
         growing.become(_fewer(growing, chance))
         growing.fill(chance, NOISE_LATER * float(chance.random()))
         warm = WARM * (1 - number / changes) + 1e-6
-        worse = growing.worth - now
+        worth = growing.worth
+        worse = worth - now
         if not growing.sound or (worse > 0 and chance.random() > np.exp(-worse / warm)):
             growing.become(kept)
             continue
-        kept, now = list(growing.groups), growing.worth
+        kept, now = list(growing.groups), worth
         if now < least + LIKELY:
             least, measured = min(least, now), growing.measured()
             if measured < best - 1e-9:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from buildplan.fitting.figure_lattice import MOST_CORNERS, Group, Lattice
-from buildplan.fitting.figure_raster import PER_CELL, Footprint, Raster
+from buildplan.fitting.figure_raster import PER_CELL, Raster
 from buildplan.fitting.outline import ComplexArray, Outline
 from buildplan.fitting.solving import HEIGHT_NEAR, OFF_HEIGHT
 from buildplan.fitting.tube_design import Gauges
@@ -44,8 +44,8 @@ class GrowingFigure:
         sizes = gauges.sizes
         self.lattice, self._root, self._link_m = Lattice(root.axis), root, sizes.long_m
         self._raster = Raster(outline, sizes.long_m, sizes.long_gauge_m)
-        self._footprints: dict[int, Footprint | None] = {}
-        self._brought: dict[int, tuple[int, int]] = {}
+        self._footprints: dict[int, int | None] = {}
+        self._on: dict[Ends, tuple[Group, ...]] = {}  # what can be put on a side, if it is free
         self._cells: set[int] = set()
         self._there: set[Ends] = set()
         self._free: dict[Ends, None] = {}  # sides of one cell
@@ -53,7 +53,7 @@ class GrowingFigure:
         self._filled: Counter[int] = Counter()  # degrees about a joint that cells take
         self.groups: list[Group] = []
         first = self.lattice.first_group()
-        if self._has_room(first) and all(map(self._footprint, first)):
+        if self._has_room(first) and self._on_raster(first):
             self._put(first)
 
     @property
@@ -93,10 +93,10 @@ class GrowingFigure:
 
     def fill(self, chance: np.random.Generator, noise: float) -> None:
         """Put cells on free sides, the best first, as long as one is worth it."""
-        options = {group: self._group_brings(group) for group in self._options(self._free)}
+        options = self._brought_by(list(self._options(self._free)))
         while options and self._count < MOST_CELLS:
             groups, brought = list(options), np.array(list(options.values()))
-            cells = np.array([len(group) for group in groups])
+            cells = np.fromiter(map(len, groups), int)
             overlap = self._raster.overlap()
             gained = self._raster.overlaps(brought[:, 0], brought[:, 1]) - overlap
             worth = gained - PER_CELL * cells + noise * chance.standard_normal(len(groups))
@@ -115,18 +115,12 @@ class GrowingFigure:
     ) -> dict[Group, tuple[int, int]]:
         """What is left of the options, and what they bring, once one of them has been put; and
         those on its own sides."""
-        near = {other for cell in put for other in self.lattice.near[cell]}
-        options: dict[Group, tuple[int, int]] = {}
-        for group, brought in before.items():
-            if near.isdisjoint(group):
-                options[group] = brought
-            elif not any(self._blocked(cell) for cell in group):
-                options[group] = self._group_brings(group)
+        near = set[int]().union(*(self.lattice.near[cell] for cell in put))
+        options = {group: brought for group, brought in before.items() if near.isdisjoint(group)}
+        others = (group for group in before if group not in options)
         sides = [side for cell in put for side in self.lattice.sides[cell] if side in self._free]
-        for group in self._options(sides):
-            if group not in options:
-                options[group] = self._group_brings(group)
-        return options
+        new = dict.fromkeys((*filter(self._possible, others), *self._options(sides)))
+        return options | self._brought_by([group for group in new if group not in options])
 
     def thinned(self, number: int, within: float) -> list[Group]:
         """The groups without one, those within so many links of it, and what then hangs on the
@@ -172,7 +166,6 @@ class GrowingFigure:
             self._raster.put(footprint)
             self._cells.add(cell)
             self._filled.update(self._angles(cell))
-            self._forget(cell)
             for a, b in self.lattice.sides[cell]:
                 self._there.add((a, b))
                 if (b, a) in self._free:
@@ -190,7 +183,6 @@ class GrowingFigure:
             self._raster.take(footprint)
             self._cells.remove(cell)
             self._filled.subtract(self._angles(cell))
-            self._forget(cell)
             for a, b in self.lattice.sides[cell]:
                 self._there.remove((a, b))
                 if (b, a) in self._there:
@@ -200,28 +192,31 @@ class GrowingFigure:
                     del self._free[a, b]
                     self._leaving[a] -= 1
 
-    def _forget(self, cell: int) -> None:
-        """What cells near one would bring, for that has changed."""
-        for other in self.lattice.near[cell]:
-            self._brought.pop(other, None)
-
     def _options(self, sides: Iterable[Ends]) -> Iterator[Group]:
         """Groups on free sides that lie on the raster and on nothing else."""
         seen: set[Group] = set()
         for side in sides:
-            for group in self.lattice.groups_on(side):
+            for group in self._groups_on(side):
                 if group in seen:
                     continue
                 seen.add(group)
-                if not any(self._blocked(cell) for cell in group):
+                if self._possible(group):
                     yield group
 
-    def _blocked(self, cell: int) -> bool:
-        if cell in self._cells or not self._cells.isdisjoint(self.lattice.against[cell]):
-            return True
-        return self._footprint(cell) is None
+    def _groups_on(self, side: Ends) -> tuple[Group, ...]:
+        if side not in self._on:
+            self._on[side] = tuple(filter(self._on_raster, self.lattice.groups_on(side)))
+        return self._on[side]
 
-    def _footprint(self, cell: int) -> Footprint | None:
+    def _possible(self, group: Group) -> bool:
+        """Whether nothing of a group lies on what is there, or is there itself."""
+        there, against = self._cells, self.lattice.against
+        return all(cell not in there and there.isdisjoint(against[cell]) for cell in group)
+
+    def _on_raster(self, group: Group) -> bool:
+        return all(self._footprint(cell) is not None for cell in group)
+
+    def _footprint(self, cell: int) -> int | None:
         if cell not in self._footprints:
             corners = self.lattice.corners[cell]
             places: ComplexArray = np.array([self.lattice.sheet.at[joint] for joint in corners])
@@ -229,17 +224,14 @@ class GrowingFigure:
             self._footprints[cell] = self._raster.footprint(places)
         return self._footprints[cell]
 
-    def _group_brings(self, group: Group) -> tuple[int, int]:
-        """Pixels that a group would cover anew, of the outline and besides."""
-        found = [self._brings(cell) for cell in group]
-        return sum(within for within, _ in found), sum(beyond for _, beyond in found)
-
-    def _brings(self, cell: int) -> tuple[int, int]:
-        if cell not in self._brought:
-            footprint = self._footprint(cell)
-            assert footprint is not None, "an option lies within the raster"
-            self._brought[cell] = self._raster.brings(footprint)
-        return self._brought[cell]
+    def _brought_by(self, groups: Sequence[Group]) -> dict[Group, tuple[int, int]]:
+        """Pixels that each group would cover anew, of the outline and besides."""
+        if not groups:
+            return {}
+        footprints = [self._footprints[cell] for group in groups for cell in group]
+        brought = self._raster.brings([one for one in footprints if one is not None])
+        begins = np.cumsum([0, *map(len, groups[:-1])])
+        return dict(zip(groups, np.add.reduceat(brought, begins).tolist(), strict=True))
 
     def _angles(self, cell: int) -> dict[int, int]:
         """Degrees that a cell takes about each of its joints."""
