@@ -42,12 +42,13 @@ from buildplan.sequence.model import Kind, Step
 
 RUN_PICTURE, BESIDE_TABLE = 140.0, 140.0  # greatest heights
 LEAST_TALL = 74.0
+TALL, NARROW_SHARES = 1.6, (0.74,)  # a piece so high for its width is beside its words on any paper
 # Of the width, the first of these goes to a table with which it takes hardly more height than with
 # the last: the picture beside it has the rest.
 TABLE_SHARES, PICTURE_GAP = (0.7, 0.74, 0.78, 0.82, 0.87), 8.0
 A_LINE = 16.0  # so much higher at most, for a larger picture
 CLOSEST_ROWS = 1.2
-LONGEST_NAME = 16  # letters of a name that stays on one line
+LONGEST_NAME = 20  # letters of a name that stays on one line
 
 
 def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
@@ -123,7 +124,7 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
         _head(voice, job),
         *((voice.say("Then lock"),) if with_locks else ()),
     )
-    shares = (32, 130, *((48,) if with_locks else ()))
+    shares = (32, 130, 48) if with_locks else (48, 114)
     counted = f"{clauses(voice, standing(book, job.steps))}."
     table: list[Flowable] = [
         *([Items(tuple(_floor_lines(book, laid)), ticked=True)] if laid else []),
@@ -171,7 +172,7 @@ def _beside_picture(book: Book, told: list[Flowable], job: Job) -> tuple[Flowabl
     """What is told of a job beside its picture, as wide as costs no height, or under it on narrow
     paper."""
     measure, enlarged = book.paper.measure, book.paper.picture_scale
-    if not is_wide(book.paper):
+    if not is_wide(book.paper) and book.facts.height_m < TALL * book.facts.width_m:
         return (Shown(_run_picture(book, job, measure), enlarged), *told)
 
     def beside(share: float) -> Columns:
@@ -179,7 +180,8 @@ def _beside_picture(book: Book, told: list[Flowable], job: Job) -> tuple[Flowabl
         columns = [told, [Shown(drawn, enlarged)]]
         return Columns(columns, (share, 1 - share), gap=PICTURE_GAP, after=4, whole=False)
 
-    return (Sparing(beside, TABLE_SHARES, A_LINE),)
+    shares = TABLE_SHARES if is_wide(book.paper) else NARROW_SHARES
+    return (Sparing(beside, shares, A_LINE),)
 
 
 def _brought(steps: Sequence[Step]) -> tuple[frozenset[str], frozenset[str]]:

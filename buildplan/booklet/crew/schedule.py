@@ -94,7 +94,7 @@ def _part(book: Book, work: Sequence[Job], part: PlaceWork) -> list[Flowable]:
                 voice.say("Done at"),
             ),
             rows,
-            (10, 46, 42, 64, 18),
+            (10, 36, 30, 88, 18),
             pad=CLOSE_ROWS,
         ),
     ]
