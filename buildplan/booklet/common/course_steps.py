@@ -38,7 +38,7 @@ PLAN_SHARE, PLAN_HIGH, GAP = 0.5, 0.294, 12.0  # of the measure, of the height o
 HEAD_SHARES = (0.8, 0.2)
 CLOSEUP_WIDE, CLOSEUP_HIGH = 248.0, 92.0
 STANDS, STANDING_LINES = (96.0, 66.0), 4
-FEWEST_ROWS = 4
+FEWEST_ROWS = 4  # of joints in a table; so many chains have room beside the small picture
 ROW_HIGH = 16.0  # of the table, about
 COLUMNS, PAD = (0.25, 0.23, 0.52), 1.4
 
@@ -106,8 +106,11 @@ def tabled_step(
     aside = [panels.where]
     if len(moves) == 1 and not below:  # the words have room for both beside the hand move
         said, aside = [*said, Shown(panels.where)], []
+    coming_in = _coming_lines(book, step)
+    chains = _ticked(coming_in)
+    if not moves and not below and len(coming_in) <= FEWEST_ROWS:  # beside the small picture
+        said, chains = [*said, *chains], []
     head = told_with_moves(book, beside, step, said, moves, aside)
-    chains = _ticked(_coming_lines(book, step))
     check = Items([check_words(book, step)], ticked=True, gap=ROW_GAP, after=ROW_GAP)
     tied = [*_shown(_tied(book, step)), check, *ballast_link(book, step)]
     drawn: list[Flowable] = [Shown(one, after=4.0) for one in panels.closeups]
