@@ -25,8 +25,9 @@ Size = TypeVar("Size")  # what blocks are made for
 class Columns(Flowable):  # type: ignore[misc]
     """Columns of blocks side by side; `shares` of the width go to them.
 
-    With `whole` they go to the next page rather than be parted, if a page has room for them; so
-    they do, whole or not, where one of them could not begin here.
+    With `whole` they go to the next page rather than be parted, if a page has room for them and no
+    more than `most_empty` of this one stays free; so they do, whole or not, where one of them could
+    not begin here.
     """
 
     def __init__(
@@ -37,8 +38,10 @@ class Columns(Flowable):  # type: ignore[misc]
         gap: float = COLUMN_GAP,
         after: float = 10.0,
         whole: bool = True,
+        most_empty: float = 1.0,
     ) -> None:
         super().__init__()
+        self._most_empty = most_empty
         self.columns = [list(column) for column in columns]
         self._shares = tuple(shares) or (1.0,) * len(columns)
         self._gap, self._whole, self.spaceAfter = gap, whole, after
@@ -58,7 +61,8 @@ class Columns(Flowable):  # type: ignore[misc]
     def split(self, width: float, room: float) -> list[Flowable]:
         page = self.canv.room
         self.wrap(width, page)
-        if self._whole and room < page and self.height <= page:
+        waits = room < page and self.height <= page
+        if self._whole and waits and room <= page * self._most_empty:
             return []
         parts = [
             split_stack(column, wide, room, self.canv)
@@ -67,8 +71,7 @@ class Columns(Flowable):  # type: ignore[misc]
         fits, rest = [part[0] for part in parts], [part[1] for part in parts]
         if not any(fits) or not any(rest):
             return []
-        waits = any(column and not fit for column, fit in zip(self.columns, fits, strict=True))
-        if waits and room < page and self.height <= page:
+        if waits and any(one and not fit for one, fit in zip(self.columns, fits, strict=True)):
             return []
         kept = {"gap": self._gap, "after": self.spaceAfter}
         return [

@@ -199,16 +199,16 @@ def _place(page: _Page, need: NeededGauge, words: GaugeWords) -> bool:
     """Draw a gauge on the page, if it has room for it in one piece."""
     across = points(need.diameter_m)
     notches = [(GaugeForm.NOTCH, across / 2 + jaw + page.spine, jaw) for jaw in JAWS]
-    hole = (GaugeForm.HOLE, across + 2 * WALL, 0.0)
+    hole, tall = (GaugeForm.HOLE, across + 2 * page.arm, 0.0), across + 2 * page.arm
     for form, deep, jaw in notches if page.notches else (hole, *notches):
-        tall = across + 2 * (WALL if form is GaugeForm.HOLE else page.arm)
         side = page.column_for(deep, tall)
         if side is None:
             continue
         edge, middle = page.take(side, deep, tall)
         inward = 1.0 if side == 0 else -1.0
         if form is GaugeForm.HOLE:
-            gauge = Gauge(need.diameter_m, form, need.balloons, (edge + inward * deep / 2, middle))
+            centre = (edge + inward * deep / 2, middle)
+            gauge = Gauge(need.diameter_m, form, need.balloons, centre, arm=page.arm)
             page.marks += hole_marks(gauge, words)
         else:
             card = page.arm, page.spine

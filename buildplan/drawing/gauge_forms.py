@@ -38,8 +38,8 @@ class GaugeForm(StrEnum):
 class Gauge:
     """One gauge on a sheet: its diameter, form, and the balloons that are sized with it.
 
-    `jaw` is the straight part of a jaw, `arm` how much card is left above and below, `spine` how
-    much behind, in points. `mouth` is a hole's centre; of a notch the
+    `jaw` is the straight part of a jaw, `arm` how much card is left above and below (all round a
+    hole), `spine` how much behind, in points. `mouth` is a hole's centre; of a notch the
     middle of its mouth, half way between the ends of its jaws; of a half the same point, where
     its taped edge meets the mouth.
     """
@@ -158,7 +158,7 @@ class GaugeWords:
 def hole_marks(gauge: Gauge, words: GaugeWords) -> list[Mark]:
     """A full circle in its card."""
     (x, y), radius = gauge.mouth, gauge.diameter / 2
-    side = radius + WALL
+    side = radius + gauge.arm
     return [
         _card(x - side, y - side, 2 * side, 2 * side),
         Circle(gauge.mouth, radius, Ink(PAPER, CUT.stroke, CUT.width)),

@@ -28,6 +28,7 @@ from buildplan.instructions.model import Doing
 from buildplan.sequence.model import Kind, Step
 
 ABREAST = 2
+MOST_EMPTY = 0.5  # of a page: rather than leave more of it, acts are parted
 
 
 def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flowable]:
@@ -77,7 +78,7 @@ def told_down_columns(
     ]
     cut = min(range(1, len(cells) + 1), key=lambda n: max(fsum(high[:n]), fsum(high[n:])))
     columns = [[block for cell in some for block in cell] for some in (cells[:cut], cells[cut:])]
-    return [Columns(columns, gap=2 * GAP, after=4.0)]
+    return [Columns(columns, gap=2 * GAP, after=4.0, most_empty=MOST_EMPTY)]
 
 
 def _cells(
