@@ -190,9 +190,14 @@ def _stout(page: _Page, fresh: Callable[[float, float, bool], _Page], words: Gau
         return page
     for arm, spine in product(CARDS, CARDS):
         stouter = fresh(arm, spine, page.notches)
-        if all(_place(stouter, need, words) for need in _needs(page)):
+        placed = all(_place(stouter, need, words) for need in _needs(page))
+        if placed and _forms(stouter) == _forms(page):
             return stouter
     return page
+
+
+def _forms(page: _Page) -> list[GaugeForm]:
+    return [gauge.form for gauge in page.gauges]
 
 
 def _place(page: _Page, need: NeededGauge, words: GaugeWords) -> bool:
