@@ -130,8 +130,8 @@ def examination_as_json(
     return {
         "weight_range": estimate_as_json(examination.mass),
         "tip_angle_range": estimate_as_json(examination.tip_angle),
-        "sag": estimate_as_json(examination.sag),
-        "sway": estimate_as_json(examination.sway),
+        "sag": estimate_as_json(examination.sag) if examination.sag else None,
+        "sway": estimate_as_json(examination.sway) if examination.sway else None,
         "wind": {
             "front_area_m2": round(wind.front_area_m2, 3),
             "side_area_m2": round(wind.side_area_m2, 3),

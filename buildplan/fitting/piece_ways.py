@@ -159,5 +159,6 @@ WAYS: Mapping[ProblemKind, tuple[Ways, ...]] = {
     ShapeKind.REACHES_PAST: (lower_letters,),
     ShapeKind.FOLDS: (_two_layers, _four_chains, one_more_balloon, _sizes, _held),
     ShapeKind.DOES_NOT_HOLD_ITSELF: (_two_layers, _four_chains, _sizes, _held),
+    ShapeKind.NOT_FOUND_TO_HOLD: (_two_layers, _four_chains, _held),
 }
 """The ways of each kind of problem, the likeliest first."""

@@ -130,11 +130,15 @@ def _gives(piece: Evaluation, voice: Voice) -> Iterator[Row]:
     """How far it sags, and how stiff it is."""
     units = piece.facts.units
     sag, stiffness = piece.examination.sag, piece.examination.stiffness
-    words = voice.say(
-        "{length} at the top under its own weight ({low} to {high}, estimate)",
-        length=length_words(sag.value, units),
-        low=length_words(sag.low, units),
-        high=length_words(sag.high, units),
+    words = (
+        voice.say("not found: the search was cut short")
+        if sag is None
+        else voice.say(
+            "{length} at the top under its own weight ({low} to {high}, estimate)",
+            length=length_words(sag.value, units),
+            low=length_words(sag.low, units),
+            high=length_words(sag.high, units),
+        )
     )
     if not piece.shape.holding.hung:  # what hangs does not sag at its top
         yield voice.say("Sags"), words

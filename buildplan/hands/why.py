@@ -145,7 +145,7 @@ def _sag_m(given: Basis, shape: Shape) -> float:
     table = constants_with(given.design.constants)
     bodies = bodies_of(given.framework)
     fallen = shape.height_m
-    sag, _ = settled(given.framework, bodies, shape, table, table)
+    sag, _ = settled(given.framework, bodies, shape, table, table) or (fallen, fallen)
     return 0.0 if shape.holding.fixed and sag == fallen else sag
 
 

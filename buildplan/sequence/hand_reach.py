@@ -79,7 +79,7 @@ _DIRECTIONS = 300
 
 
 _GRID_M = 0.1
-_SPOTS_AT_ONCE = 40
+_SPOTS_AT_ONCE, _BODIES_AT_ONCE = 40, 100
 
 
 # floor farther than this from a joint helps nobody to reach it
@@ -129,9 +129,9 @@ class PartOnFloor:
         far = _FLOOR_M + self.hands.stance + self.part.longest
         bodies = np.array(self.near.query_ball_point(at[:2], far), dtype=np.intp)
         bodies = bodies[there[bodies]]
-        ways = np.flatnonzero(self._clear(at, bodies))
-        elbows = at[2] + self.hands.forearm * _spread_directions(_DIRECTIONS)[ways, 2]
-        ways, elbows = (of[elbows >= self.hands.elbow_above_floor] for of in (ways, elbows))
+        elbows = at[2] + self.hands.forearm * _spread_directions(_DIRECTIONS)[:, 2]
+        ways = self._clear(at, np.flatnonzero(elbows >= self.hands.elbow_above_floor), bodies)
+        elbows = elbows[ways]
         across = _squares_to_elbows(self.hands.forearm)[:, ways]
         for posture in postures:
             arm = (self.hands.upper_arm + posture.lean) ** 2 - (posture.shoulder - elbows) ** 2
@@ -140,13 +140,19 @@ class PartOnFloor:
                 return True
         return False
 
-    def _clear(self, at: FloatArray, bodies: IntArray) -> npt.NDArray[np.bool_]:
-        """In which directions from `at` a forearm passes between the bodies, each counted as
-        an ellipsoid along its link."""
-        directions = _spread_directions(_DIRECTIONS)
+    def _clear(self, at: FloatArray, ways: IntArray, bodies: IntArray) -> IntArray:
+        """Those of some directions in which, from `at`, a forearm passes between the bodies."""
         reach = self.hands.forearm + self.part.longest
         near = np.linalg.norm(self.middle[bodies] - at, axis=1) < reach
-        which = bodies[near]
+        for group in _dealt(bodies[near]):
+            ways = ways[self._passes(at, _spread_directions(_DIRECTIONS)[ways], group)]
+        return ways
+
+    def _passes(
+        self, at: FloatArray, directions: FloatArray, which: IntArray
+    ) -> npt.NDArray[np.bool_]:
+        """In which directions (n, 3) from `at` a forearm meets none of some bodies, each counted
+        as an ellipsoid along its link."""
         axis, half, radius = self.axis[which], self.part.half[which], self.part.radius[which]
         offset = at - self.middle[which]
         along = (offset * axis).sum(axis=1)
@@ -163,8 +169,16 @@ class PartOnFloor:
 
     def _some_floor(self, spots: FloatArray, bodies: IntArray) -> bool:
         """Whether on some of the spots (n, 2) of the floor none of `bodies` lies."""
-        few = range(0, len(spots), _SPOTS_AT_ONCE)
-        return any(self._free(spots[at : at + _SPOTS_AT_ONCE], bodies).any() for at in few)
+        groups = _dealt(bodies)
+        for at in range(0, len(spots), _SPOTS_AT_ONCE):
+            left = spots[at : at + _SPOTS_AT_ONCE]
+            for group in groups:
+                left = left[self._free(left, group)]
+                if not len(left):
+                    break
+            else:
+                return bool(len(left))
+        return False
 
     def _free(self, spots: FloatArray, bodies: IntArray) -> npt.NDArray[np.bool_]:
         """On which spots none of `bodies` lies."""
@@ -174,6 +188,13 @@ class PartOnFloor:
         np.clip(share, 0.0, 1.0, out=share)
         apart = (x - share * run[:, 0]) ** 2 + (y - share * run[:, 1]) ** 2
         return np.asarray((apart > (self.part.radius[bodies] + self.hands.stance) ** 2).all(axis=1))
+
+
+def _dealt(bodies: IntArray) -> list[IntArray]:
+    """Bodies in groups, each of them from everywhere: where many lie, the first few groups leave
+    no spot free."""
+    count = max(1, round(len(bodies) / _BODIES_AT_ONCE))
+    return [bodies[one::count] for one in range(count)]
 
 
 @cache

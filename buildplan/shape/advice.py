@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from buildplan.design.measures import Units, length_words, speed_words
 from buildplan.language.messages import Decimal, Measure, message
 from buildplan.shape.kinds import ShapeKind
@@ -23,8 +25,8 @@ OUTDOORS_M_PER_S = 8.0  # a fresh breeze begins here (Beaufort 5)
 SAGS_SHARE, FALLEN_SHARE = 0.05, 0.25  # of the height
 
 
-def problems_of(shape: Shape, found: Stiffness, sag: Estimate) -> list[Problem]:
-    """What keeps the piece from holding itself up."""
+def problems_of(shape: Shape, found: Stiffness, sag: Estimate | None) -> list[Problem]:
+    """What keeps the piece from holding itself up; `sag` is None where it was not found."""
     problems = []
     if found.folds_locked:
         problems.append(
@@ -32,6 +34,18 @@ def problems_of(shape: Shape, found: Stiffness, sag: Estimate) -> list[Problem]:
                 ShapeKind.FOLDS,
                 message("the piece folds by itself even when every joint is locked"),
                 to_try(message("brace it there")),
+                joints=found.locked.joints,
+            )
+        )
+    elif sag is None:
+        problems.append(
+            Problem(
+                ShapeKind.NOT_FOUND_TO_HOLD,
+                message(
+                    "whether the piece holds itself up was not found: the search was cut short,"
+                    " since each step is much work in a piece so large"
+                ),
+                to_try(message("hang it, give it a pole, or brace the joints that move most")),
                 joints=found.locked.joints,
             )
         )
@@ -47,35 +61,46 @@ def problems_of(shape: Shape, found: Stiffness, sag: Estimate) -> list[Problem]:
     return problems
 
 
+def _sagging(shape: Shape, sag: Estimate, units: Units) -> Iterator[Problem]:
+    """What is to be known of a piece that sinks on its foot."""
+    allowed_m, fallen_m = SAGS_SHARE * shape.height_m, FALLEN_SHARE * shape.height_m
+    if allowed_m < sag.value <= fallen_m:
+        yield Problem(
+            ShapeKind.SAGS,
+            message(
+                "the top is likely to sag by {sag} under its own weight",
+                sag=Measure(length_words(sag.value, units), 100 * sag.value),
+            ),
+            by_hand(message("try it before the day, and have a pole or a line ready")),
+        )
+    if sag.value <= fallen_m < sag.high:
+        yield Problem(
+            ShapeKind.MAY_NOT_HOLD_ITSELF,
+            message("with soft balloons or loose locks the piece may not hold itself up"),
+            by_hand(
+                message("lock every joint tightly, size with care, and have a pole or a line ready")
+            ),
+        )
+
+
 def cautions_of(
-    shape: Shape, sag: Estimate, tip: Estimate, wind: Wind, units: Units
+    shape: Shape, sag: Estimate | None, tip: Estimate, wind: Wind, units: Units
 ) -> list[Problem]:
     """What whoever stands it up is to know, in the reader's units."""
-    cautions = []
-    hangs = shape.holding.hung  # it is held at its top, and does not sink on a foot
-    if not hangs and SAGS_SHARE * shape.height_m < sag.value <= FALLEN_SHARE * shape.height_m:
+    cautions = list[Problem]()
+    if shape.converged and shape.starts_cut:
         cautions.append(
             Problem(
-                ShapeKind.SAGS,
+                ShapeKind.OTHER_SHAPES_UNSOUGHT,
                 message(
-                    "the top is likely to sag by {sag} under its own weight",
-                    sag=Measure(length_words(sag.value, units), 100 * sag.value),
+                    "whether the piece can come to rest in another shape too was not found: the"
+                    " search was cut short, since each step is much work in a piece so large"
                 ),
-                by_hand(message("try it before the day, and have a pole or a line ready")),
+                by_hand(message("compare the piece with its picture before anybody lifts it")),
             )
         )
-    if not hangs and sag.value <= FALLEN_SHARE * shape.height_m < sag.high:
-        cautions.append(
-            Problem(
-                ShapeKind.MAY_NOT_HOLD_ITSELF,
-                message("with soft balloons or loose locks the piece may not hold itself up"),
-                by_hand(
-                    message(
-                        "lock every joint tightly, size with care, and have a pole or a line ready"
-                    )
-                ),
-            )
-        )
+    if sag is not None and not shape.holding.hung:  # what hangs does not sink on a foot
+        cautions.extend(_sagging(shape, sag, units))
     if shape.holding.fixed:
         return cautions
     if shape.standing.stands and tip.value < LEANS_LIGHTLY_DEG:

@@ -47,12 +47,14 @@ REST_SHARE = 0.002  # of what the heaviest joint carries: pushed less, a piece c
 NUDGE_M = 0.001
 LINE_M = 0.01  # feet that are off a line by less lie in one
 STEP_SHARE = 0.05  # of the height, that a joint moves by at most between two looks at a fall
+SETTLING_WORK = 1e11  # multiplications that the factors of one search may take: 2 s or so
 
 
 def settled(
     framework: Framework, bodies: LinkBodies, shape: Shape, found: Table, table: Table
-) -> tuple[float, float]:
-    """How far the top sinks and how far it moves sideways when the piece is stood up, in m.
+) -> tuple[float, float] | None:
+    """How far the top sinks and how far it moves sideways when the piece is stood up, in m; None
+    where the search for it took SETTLING_WORK and had not ended.
 
     The piece stands with the joints of its feet held; it was built without weight, its locks keep
     the angles that it was built with. A piece that does not come to rest where a nudge
@@ -84,6 +86,7 @@ def settled(
             np.where(held, positions, 0.0),
             rounds=1,
             lost=fallen,
+            work=SETTLING_WORK,
         )
 
     pushed_n = 5 * REST_SHARE * float(weight.max())  # at most, where a piece is at rest
@@ -98,6 +101,8 @@ def settled(
         start_m = np.where(held, positions, result.positions_m + nudge)
         result = rested(start_m, REST_SHARE / 100)
     settled_m = result.positions_m
+    if result.cut and not fallen(settled_m):
+        return None
     if result.residual_n > pushed_n or fallen(settled_m) or not holds(stiffening, settled_m):
         return shape.height_m, shape.height_m
     move = settled_m - positions
@@ -135,9 +140,9 @@ def _spread(
 
 def _sags(
     framework: Framework, bodies: LinkBodies, shape: Shape, table: Table, weak: Mapping[str, str]
-) -> tuple[Estimate, Estimate]:
+) -> tuple[Estimate, Estimate] | None:
     """How far the top sinks and sways, and the ranges of both; `weak` are the bounds at which the
-    piece gives most.
+    piece gives most. None where a search for it was cut short: no other is begun then.
 
     From the stiffest case to the softest: where one has fallen the softer ones fall as well. What
     a wall, a pole or a line holds does not fall: it stays where it was built.
@@ -147,13 +152,16 @@ def _sags(
     fallen = (shape.height_m, shape.height_m)
     for case in (at_bound(table, stiff), table, at_bound(table, weak)):
         down = bool(cases) and cases[-1] == fallen
-        cases.append(fallen if down else settled(framework, bodies, shape, table, case))
+        found = fallen if down else settled(framework, bodies, shape, table, case)
+        if found is None and not shape.holding.fixed:
+            return None
+        cases.append(found or fallen)
     if shape.holding.fixed:
         cases = [(0.0, 0.0) if case == fallen else case for case in cases]
     rests_on = tuple(name for name in weak if table[name].remembered)
     sag, sway = (
-        Estimate(found[1], min(found), max(found), "m", rests_on)
-        for found in zip(*cases, strict=True)
+        Estimate(moved[1], min(moved), max(moved), "m", rests_on)
+        for moved in zip(*cases, strict=True)
     )
     return sag, sway
 
@@ -274,7 +282,7 @@ def examine(
     weak = dict.fromkeys(SPRINGS, "low") | dict.fromkeys(latex, "high")
     (mass,) = _spread(weighed, constants, light | {"over_pressure": "low"}, ["kg"])
     (tip,) = _spread(tipped, constants, light | {"over_pressure": "high"}, ["degrees"])
-    sag, sway = _sags(framework, bodies, shape, constants, weak)
+    sag, sway = _sags(framework, bodies, shape, constants, weak) or (None, None)
     found = stiffness_of(framework, bodies, shape, constants)
     wind = _wind(framework, bodies, shape, mass, constants, gust_m_per_s)
     return Examination(

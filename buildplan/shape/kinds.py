@@ -23,10 +23,12 @@ class ShapeKind(ProblemKind):
     NOT_AS_DRAWN = auto()
     FOLDS = auto()
     DOES_NOT_HOLD_ITSELF = auto()
+    NOT_FOUND_TO_HOLD = auto()
     # cautions
     REACHES_PAST = auto()
     OFF_THE_MIDDLE = auto()
     KEPT_BY_ITS_LOCKS = auto()
+    OTHER_SHAPES_UNSOUGHT = auto()
     SAGS = auto()
     MAY_NOT_HOLD_ITSELF = auto()
     TIPS_LIGHTLY = auto()

@@ -82,7 +82,7 @@ class Shape:
     link's length; `closes` says that every ring is closed without more strain than allowed;
     `mirrored` that the back mirrors the front, balloon for balloon. Joints that are tied together
     are one among `joints`; `tied` gives the row of each by its own label. `standing` is that with
-    the base of `holding`.
+    the base of `holding`. `starts_cut` says that the search from one of the starts was cut short.
     """
 
     joints: tuple[str, ...]
@@ -103,6 +103,7 @@ class Shape:
     mirrored: bool = False
     tied: Mapping[str, int] = field(default_factory=dict)
     holding: Holding = FREE
+    starts_cut: bool = False
 
     @property
     def kept_up(self) -> bool:
@@ -212,8 +213,8 @@ class Examination:
 
     mass: Estimate
     tip_angle: Estimate
-    sag: Estimate
-    sway: Estimate
+    sag: Estimate | None
+    sway: Estimate | None
     stiffness: Stiffness
     wind: Wind
     problems: tuple[Problem, ...]

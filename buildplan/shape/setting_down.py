@@ -116,5 +116,6 @@ def set_down(
             holding,
         ),
         holding=holding,
+        starts_cut=any(one.cut for one in resting.results),
         tied={j: framework.place_number[j] for j in framework.tie_of},
     )

@@ -39,7 +39,7 @@ BY_HAND: frozenset[ProblemKind] = frozenset(
         *BrandKind,
         # on the day, with the balloons in hand
         *(ShapeKind.SAGS, ShapeKind.MAY_NOT_HOLD_ITSELF, ShapeKind.TIPS_IN_A_DRAUGHT),
-        ShapeKind.KEPT_BY_ITS_LOCKS,
+        *(ShapeKind.KEPT_BY_ITS_LOCKS, ShapeKind.OTHER_SHAPES_UNSOUGHT),
         *ReachKind,
     )
 )

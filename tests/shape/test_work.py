@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import random
 from collections.abc import Callable
+from dataclasses import replace
 from itertools import combinations, product
 
 import numpy as np
@@ -14,8 +15,10 @@ from shape_pieces import arch, frame, graph, star
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 from buildplan.shape.bodies import bodies_of
-from buildplan.shape.finding import at_rest, find_shape
+from buildplan.shape.examining import examine
+from buildplan.shape.finding import at_rest, come_to_rest, find_shape, set_down
 from buildplan.shape.kinds import ShapeKind
+from buildplan.shape.model import Holding
 from buildplan.shape.relaxing import FEWEST_FACTORED, MEETINGS
 from buildplan.shape.settings import DEFAULT, Settings
 from buildplan.shape.starts import MANY, spread_starts
@@ -95,6 +98,34 @@ def test_a_search_cut_short_is_told_and_names_no_rival_shape() -> None:
     assert ShapeKind.AMBIGUOUS not in [one.kind for one in told]
     whole = find_shape(tangle(30)).problems
     assert ShapeKind.NOT_AT_REST not in [one.kind for one in whole]
+
+
+def test_a_later_start_cut_short_is_told_where_the_first_came_to_rest() -> None:
+    piece = octet(3)
+    whole = come_to_rest(piece)
+    late = replace(whole, results=(*whole.results, replace(whole.results[0], cut=True)))
+    told = {one.kind for one in examine(piece, set_down(late)).cautions}
+    assert ShapeKind.OTHER_SHAPES_UNSOUGHT in told
+    found = {one.kind for one in examine(piece, set_down(whole)).cautions}
+    assert ShapeKind.OTHER_SHAPES_UNSOUGHT not in found
+
+
+def test_a_search_for_how_it_settles_that_is_cut_short_is_told(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    piece = tangle(30)
+    shape = find_shape(piece)
+    whole = examine(piece, shape)
+    assert whole.sag is not None
+    assert ShapeKind.NOT_FOUND_TO_HOLD not in {one.kind for one in whole.problems}
+    monkeypatch.setattr("buildplan.shape.relaxing.FEWEST_FACTORED", 1)
+    monkeypatch.setattr("buildplan.shape.examining.SETTLING_WORK", 1.0)
+    cut = examine(piece, shape)
+    assert cut.sag is None and cut.sway is None
+    told = [Voice().tell(one.message) for one in cut.problems]
+    assert any("holds itself up was not found: the search was cut short" in one for one in told)
+    hung = replace(shape, holding=Holding(hung=True))
+    assert examine(piece, hung).sag is not None
 
 
 def test_linked_joints_that_no_distance_tells_apart_start_apart() -> None:
