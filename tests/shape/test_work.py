@@ -121,7 +121,8 @@ def test_a_search_for_how_it_settles_that_is_cut_short_is_told(
     monkeypatch.setattr("buildplan.shape.relaxing.FEWEST_FACTORED", 1)
     monkeypatch.setattr("buildplan.shape.examining.SETTLING_WORK", 1.0)
     cut = examine(piece, shape)
-    assert cut.sag is None and cut.sway is None
+    assert cut.sag is None
+    assert cut.sway is None
     told = [Voice().tell(one.message) for one in cut.problems]
     assert any("holds itself up was not found: the search was cut short" in one for one in told)
     hung = replace(shape, holding=Holding(hung=True))
