@@ -159,6 +159,7 @@ def test_slopes_are_those_of_designs_worked_out_anew(figure: Moved) -> None:
 
     def worked_out(design: Design) -> float:
         found = evaluate(design, design.units, 12)
+        assert found.examination.sag is not None
         sag = found.examination.sag.value
         return {
             Moved.HEIGHT: found.shape.height_m - sag,

@@ -50,6 +50,7 @@ def test_ranges_hold_their_values_and_name_what_they_rest_on(
 ) -> None:
     _, found = examined[name]
     assert found.wind.ballast is not None
+    assert found.sag is not None
     for figure in (found.mass, found.tip_angle, found.sag, found.wind.tips_at, found.wind.ballast):
         assert figure.low <= figure.value <= figure.high
         assert set(figure.rests_on) <= set(CONSTANTS)
@@ -60,6 +61,7 @@ def test_an_arch_sags_a_little_under_its_weight(
     examined: dict[str, tuple[Shape, Examination]],
 ) -> None:
     shape, found = examined["arch"]
+    assert found.sag is not None
     assert 0 < found.sag.value < 0.05 * shape.height_m
 
 
