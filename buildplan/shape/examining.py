@@ -14,10 +14,7 @@ from buildplan.design.measures import Units
 from buildplan.framework.model import Framework
 from buildplan.shape.advice import FALLEN_SHARE, cautions_of, problems_of
 from buildplan.shape.ballasting import ballast_factor, ballast_places
-from buildplan.shape.bodies import (
-    LinkBodies,
-    bodies_of,
-)
+from buildplan.shape.bodies import LinkBodies, bodies_of
 from buildplan.shape.constants import CONSTANTS, Constant, at_bound
 from buildplan.shape.freedoms import Stiffening, pinned
 from buildplan.shape.holding import ADVISED_KG, DRAUGHT_M_PER_S, on_base

@@ -87,7 +87,6 @@ def set_down(
     holding, standing = held(standing, mass, holding)
     size = size_m(bodies, positions)
     strain = float(np.abs(bodies.strain(positions)).max(initial=0.0))
-    misfits = () if placed is None else placed.problems
     return Shape(
         joints=framework.places,
         positions_m=positions,
@@ -104,7 +103,7 @@ def set_down(
         self_stresses=resting.rigid.self_stresses,
         mirrored=resting.two_sided,
         standing=standing,
-        problems=misfits
+        problems=(placed.problems if placed else ())
         or problems_of(
             framework,
             bodies,
