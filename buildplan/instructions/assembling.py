@@ -15,7 +15,7 @@ from buildplan.framework.model import Brace, Framework
 from buildplan.instructions import corners, names, rows, singles
 from buildplan.instructions.company import chains_lifted
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import chain_letters, colours
+from buildplan.instructions.grammar import as_in_steps, chain_letters, colours
 from buildplan.instructions.leading import (
     is_named_before,
     is_new_corner,
@@ -59,7 +59,7 @@ def brace(context: Context, step: Step) -> Wording:
     known = where_taught(context, step, leads_of(context, braces))
     return Wording(
         title=title,
-        text=sentences(*(act.said for act in acts)) or as_taught(context.voice, known),
+        text=sentences(*(act.said for act in acts)) or as_in_steps(context.voice, known),
         acts=acts if is_told_in_full(context, step, braces) else (),
         check=done(
             context,
@@ -175,17 +175,7 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
     known = where_taught(context, step, leads)
     if known and not is_named_before(context, step, known):
-        yield as_taught(context.voice, known)
-
-
-def as_taught(voice: Voice, known: Sequence[int]) -> str:
-    """The steps that taught how braces are tied."""
-    return voice.say_count(
-        "As in step {steps}.",
-        "As in steps {steps}.",
-        len(known),
-        steps=number_ranges(voice, known),
-    )
+        yield as_in_steps(context.voice, known)
 
 
 def _settled(context: Context, step: Step, brace: Brace) -> Iterator[str]:

@@ -92,7 +92,7 @@ def _placing(context: Context, step: Step) -> list[str]:
         return [
             voice.say(
                 "Lay the chains in their place at the head of what is built, those of the front on "
-                "top."
+                "top. While you work at the back, fold those of the front down over the foot."
             )
         ]
     return [_set_on(context, step)]
@@ -110,13 +110,14 @@ def _laid(context: Context, step: Step) -> list[str]:
         )
     elif len(rows) > 1:
         told = context.voice.say(
-            "Chains {rows} lie along the foot, every other chain up from the joint where it"
-            " begins.",
+            "Chains {rows} lie along the foot, the other chains up from the joints where they"
+            " begin.",
             rows=chain_letters(context.voice, [row.letter for row in rows]),
         )
     elif rows:
         told = context.voice.say(
-            "Chain {row} lies along the foot, every other chain up from the joint where it begins.",
+            "Chain {row} lies along the foot, the other chains up from the joints where they"
+            " begin.",
             row=rows[0].letter,
         )
     else:

@@ -59,3 +59,18 @@ def part_begun(context: Context, step: Step) -> str:
     """The part whose first course a step is; empty for another."""
     part = context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0])
     return part.name if part is not None and is_first(context, step) else ""
+
+
+def joined_as(context: Context, step: Step) -> tuple[int, ...]:
+    """The steps that taught how joints are brought together and, where chains come in, how they
+    are set on what is built: a step that did both is enough."""
+    joined = context.teacher(Hand.JOIN, step)
+    if joined is None:
+        return ()
+    if not coming(context, step) or is_first(context, step):
+        return (joined,)
+    brought = context.teacher(way_on_of(context, step), step)
+    if brought is None:
+        return (joined,)
+    both = Kind.JOIN in context.steps[brought - 1].kinds
+    return (brought,) if both else tuple(sorted({joined, brought}))

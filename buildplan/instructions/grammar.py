@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 
 from buildplan.instructions.read_back import ALL_OF, OVER_AND_OVER, RUN
-from buildplan.language.phrases import runs_told
+from buildplan.language.phrases import number_ranges, runs_told
 from buildplan.language.voice import Voice
 
 ALONG = " – "
@@ -60,3 +60,13 @@ def neck_knots(voice: Voice, number: int) -> str:
 def tail_knots(voice: Voice, number: int) -> str:
     """`1 tail knot`, `20 tail knots`."""
     return voice.say_count("{number} tail knot", "{number} tail knots", number)
+
+
+def as_in_steps(voice: Voice, known: Sequence[int]) -> str:
+    """A reference to the steps that taught what is done."""
+    return voice.say_count(
+        "As in step {steps}.",
+        "As in steps {steps}.",
+        len(known),
+        steps=number_ranges(voice, known),
+    )

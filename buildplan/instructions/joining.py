@@ -10,10 +10,10 @@ from buildplan.instructions.bringing_in import (
     seen_from_outside,
     which_tip,
 )
-from buildplan.instructions.coming import coming, is_first, way_on_of
+from buildplan.instructions.coming import coming, joined_as
 from buildplan.instructions.context import Context
 from buildplan.instructions.crowns import standing_up
-from buildplan.instructions.grammar import joint_names
+from buildplan.instructions.grammar import as_in_steps, joint_names
 from buildplan.instructions.locking import done, getting_at, how_to_lock
 from buildplan.instructions.measuring import rings_above_floor
 from buildplan.instructions.model import Doing, LiesAt, RowWords, TurnWords, Wording
@@ -39,22 +39,20 @@ def _join(context: Context, step: Step) -> Wording:
     voice = context.voice
     joints = [op.joints[0] for op in step.of_kind(Kind.JOIN)]
     comes_in = bool(coming(context, step))
-    taught = context.teacher(Hand.JOIN, step)
-    if comes_in and taught is not None and not is_first(context, step):
-        # how chains are set on what stands is told with the first that are
-        taught = context.teacher(way_on_of(context, step), step) or taught
+    known = joined_as(context, step)
+    taught = known[-1] if known else None
     acts = bringing_in(context, step) if comes_in else []
     reach = sentences(*getting_at(context, step))
-    lock = sentences(*how_to_lock(context, step)) if step.locks else _bind(context)
+    lock = sentences(*how_to_lock(context, step)) if step.locks else _bind(context, joints)
     if taught is None:
         outside = seen_from_outside(context, step) if comes_in else ""
         acts += [
             Doing(sentences(_bring_together(context, joints), outside, reach), Kind.JOIN),
-            Doing(lock, Kind.LOCK),
+            *([Doing(lock, Kind.LOCK)] if lock else []),
             *(standing_up(context, step) if comes_in else ()),
         ]
     else:
-        again = voice.say("As in step {step}.", step=taught)
+        again = as_in_steps(voice, known)
         if comes_in:  # a zigzag begins now at the one side, now at the other
             again = sentences(again, which_tip(context, step))
         ends = any(context.piece.passing[joint][1] for joint in joints)
@@ -83,7 +81,7 @@ def _join(context: Context, step: Step) -> Wording:
             *courses.new_widths(context, step),
             *rings_above_floor(context, step),
         ),
-        as_in=() if taught is None else (taught,),
+        as_in=known,
     )
 
 
@@ -99,8 +97,10 @@ def _bring_together(context: Context, joints: Sequence[str]) -> str:
     )
 
 
-def _bind(context: Context) -> str:
-    """Holding a joint that has no lock."""
+def _bind(context: Context, joints: Sequence[str]) -> str:
+    """Holding joints that have no lock: free ends that are tied in hold by themselves."""
+    if all(context.piece.passing[joint][1] for joint in joints):
+        return ""
     return context.voice.say("Bind the knots fast with a strip of latex.")
 
 

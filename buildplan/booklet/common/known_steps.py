@@ -23,7 +23,7 @@ from buildplan.booklet.common.step_words import (
 from buildplan.document.blocks import Items, Shown, Words
 from buildplan.document.layout import Columns
 from buildplan.document.text import BODY, plain
-from buildplan.instructions.assembling import as_taught
+from buildplan.instructions.grammar import as_in_steps
 from buildplan.instructions.stages import part_of_step
 from buildplan.sequence.model import Kind, Step, Turn
 
@@ -101,6 +101,6 @@ def known_step(book: Book, views: Views, links: Sequence[Flowable], step: Step) 
 def _to_look_up(book: Book, step: Step) -> list[Step]:
     """The step whose pictures show such rows, unless the words lead to one."""
     number, told = _drawn_in(book, step), book.told(step)
-    if number is None or (told.as_in and as_taught(book.voice, told.as_in) in told.text):
+    if number is None or (told.as_in and as_in_steps(book.voice, told.as_in) in told.text):
         return []
     return [book.steps[number - 1]]

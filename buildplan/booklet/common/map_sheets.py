@@ -11,7 +11,7 @@ from buildplan.booklet.common.loads import joints_words
 from buildplan.document.canvas import UNKNOWN_PAGE
 from buildplan.document.text import BODY, TITLE, paragraph_height, plain
 from buildplan.drawing.labels import label_boxes
-from buildplan.drawing.maps.blocks import joints_shown, ties_shown
+from buildplan.drawing.maps.blocks import joints_drawn, joints_shown, ties_shown
 from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Box, Picture
 from buildplan.framework.model import Framework
@@ -156,8 +156,11 @@ def _index_height(book: Book, steps: Sequence[Step]) -> int:
 def _sheets_of(book: Book, pictures: tuple[Picture, ...]) -> dict[int, tuple[int, ...]]:
     shown = [joints_shown(picture) for picture in pictures]
     tied = [ties_shown(picture) for picture in pictures]
+    drawn = [joints_drawn(picture) for picture in pictures]
     return {
-        step.number: _covering(_looked_up(book.framework, step), tied if is_tying(step) else shown)
+        step.number: _covering(
+            _looked_up(book.framework, step), tied if is_tying(step) else shown, drawn
+        )
         for step in book.steps
         if step.kind in LOOKED_UP
     }
@@ -172,12 +175,18 @@ def _looked_up(framework: Framework, step: Step) -> frozenset[str]:
     return frozenset(worked)
 
 
-def _covering(joints: Set[str], shown: Sequence[Set[str]]) -> tuple[int, ...]:
+def _covering(
+    joints: Set[str], shown: Sequence[Set[str]], drawn: Sequence[Set[str]]
+) -> tuple[int, ...]:
     """The numbers of few sheets that show all of some joints, each the one that shows most of those
-    left (Chvatal 1979)."""
+    left (Chvatal 1979), and of those that show as many the one on which most of them have their
+    place."""
     left, found = set(joints), []
     while left:
-        most = max(range(len(shown)), key=lambda sheet: len(left & shown[sheet]))
+        most = max(
+            range(len(shown)),
+            key=lambda sheet: (len(left & shown[sheet]), len(left & drawn[sheet])),
+        )
         if not left & shown[most]:
             break
         found.append(most)

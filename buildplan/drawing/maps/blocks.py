@@ -207,6 +207,15 @@ def joints_shown(picture: Picture) -> frozenset[str]:
     return frozenset(joint for data in told for joint in data.get("joint", "").split())
 
 
+def joints_drawn(picture: Picture) -> frozenset[str]:
+    """The joints that have their place on a sheet: those that are drawn again there have it
+    elsewhere."""
+    told = (dict(mark.data) for mark in picture.marks if isinstance(mark, Label))
+    return frozenset(
+        joint for data in told if "again" not in data for joint in data.get("joint", "").split()
+    )
+
+
 def ties_shown(picture: Picture) -> frozenset[str]:
     """The joints that a sheet shows beside those that they are tied to."""
     told = (dict(mark.data) for mark in picture.marks if isinstance(mark, Label))
