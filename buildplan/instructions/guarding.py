@@ -8,11 +8,9 @@ of it goes where, every lock, every joint that is brought together, every part t
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from buildplan.design.measures import Units
-from buildplan.framework.counts import multigraph
 from buildplan.framework.model import Framework
 from buildplan.instructions.heard_rows import MisreadError
 from buildplan.instructions.model import StepWords
@@ -21,7 +19,8 @@ from buildplan.instructions.right_words import Right
 from buildplan.language.voice import Voice
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.model import Step
-from buildplan.sequence.replay import Replayed, ReplayError, replay
+from buildplan.sequence.replay import ReplayError, replay
+from buildplan.sequence.replay_state import BuiltIn
 
 
 class DoesNotRebuildError(Exception):
@@ -49,7 +48,7 @@ def assert_rebuilds(
     except ReplayError as error:
         raise DoesNotRebuildError(error.step, error.message) from error
     last = steps[-1].number
-    if _edges(rebuilt) != _edges(Replayed(multigraph(framework), {})):
+    if rebuilt.balloons != _balloons(framework):
         raise DoesNotRebuildError(last, "the balloons of the piece come to others")
     if rebuilt.locks != {lock.joint: lock.balloon for lock in framework.locks}:
         raise DoesNotRebuildError(last, "the locks of the piece come to others")
@@ -64,8 +63,10 @@ def assert_rebuilds(
         raise DoesNotRebuildError(last, f"no row tells chain {untold[0]}")
 
 
-def _edges(rebuilt: Replayed) -> Counter[tuple[str, ...]]:
-    return Counter(
-        (key, data["neck"], data["tail"], data["balloon"], str(data["role"]))
-        for _, _, key, data in rebuilt.graph.edges(keys=True, data=True)
-    )
+def _balloons(framework: Framework) -> Mapping[str, BuiltIn]:
+    """The link balloons of a piece by name; joints that are tied together are one."""
+    place = framework.place
+    return {
+        link.id: BuiltIn(place(link.neck), place(link.tail), link.balloon, str(link.role))
+        for link in framework.links
+    }

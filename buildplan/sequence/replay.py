@@ -9,12 +9,14 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
-
-import networkx as nx
+from dataclasses import asdict, dataclass
+from typing import TYPE_CHECKING
 
 from buildplan.sequence.replay_acts import do
-from buildplan.sequence.replay_state import Floor, ImpossibleError, Json
+from buildplan.sequence.replay_state import BuiltIn, Floor, ImpossibleError, Json
+
+if TYPE_CHECKING:
+    import networkx as nx
 
 
 class ReplayError(Exception):
@@ -28,12 +30,21 @@ class ReplayError(Exception):
 
 @dataclass(frozen=True)
 class Replayed:
-    """What stands at the end: the graph (as `framework.counts.multigraph` gives it: edges
-    keyed by link, with `balloon`, `role`, `neck`, `tail`) and the balloon of each lock by
-    joint."""
+    """What stands at the end: the link balloons by name, and the balloon of each lock by joint."""
 
-    graph: nx.MultiGraph
+    balloons: Mapping[str, BuiltIn]
     locks: Mapping[str, str]
+
+    @property
+    def graph(self) -> nx.MultiGraph:
+        """The piece as `framework.counts.multigraph` gives it: edges keyed by link, with `balloon`,
+        `role`, `neck`, `tail`."""
+        import networkx as nx  # takes longer to import than most pieces to rebuild
+
+        graph = nx.MultiGraph()
+        for name, one in self.balloons.items():
+            graph.add_edge(one.neck, one.tail, key=name, **asdict(one))
+        return graph
 
 
 def replay(steps: Sequence[Json]) -> Replayed:
@@ -51,7 +62,7 @@ def replay(steps: Sequence[Json]) -> Replayed:
     last = steps[-1]["number"] if steps else 0
     if not floor.stood_up:
         raise ReplayError(last, "the piece is never stood up")
-    return Replayed(floor.graph(), dict(floor.locks))
+    return Replayed(dict(floor.balloons()), dict(floor.locks))
 
 
 def _last_braces(steps: Sequence[Json]) -> Mapping[str, str]:

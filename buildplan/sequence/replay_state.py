@@ -5,12 +5,10 @@ It shares no code with the sequencer: operations come as plain data.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Any
-
-import networkx as nx
 
 NECK, TAIL = "neck", "tail"
 End = tuple[str, str]  # link, NECK or TAIL
@@ -25,6 +23,16 @@ def refuse_unless(condition: bool, message: str) -> None:
     """Raises ImpossibleError with the message unless the condition holds."""
     if not condition:
         raise ImpossibleError(message)
+
+
+@dataclass(frozen=True)
+class BuiltIn:
+    """A link balloon in the piece: the joints that its ends are at, its balloon and its role."""
+
+    neck: str
+    tail: str
+    balloon: str
+    role: str
 
 
 @dataclass
@@ -94,10 +102,7 @@ class Floor:
 
     def connected(self, one: str, other: str) -> bool:
         """Whether knots lead from one balloon to another."""
-        graph = nx.Graph()
-        graph.add_node(one)
-        graph.add_edges_from((link, ("knot", knot)) for (link, _), knot in self.knot_of.items())
-        return other in nx.node_connected_component(graph, one)
+        return other in self.chained_to({one})
 
     def chained_to(self, links: set[str]) -> set[str]:
         """`links`, and all that hangs on them by knots."""
@@ -193,15 +198,11 @@ class Floor:
             refuse_unless(link not in self.roles, f"balloon {link} is in the piece already")
             self.roles[link] = role
 
-    def graph(self) -> nx.MultiGraph:
-        """The balloons of the piece between the joints that their ends are at."""
-        graph = nx.MultiGraph()
+    def balloons(self) -> Iterator[tuple[str, BuiltIn]]:
+        """The balloons of the piece, by name."""
         for link, role in self.roles.items():
             neck, tail = self.joint_of[link, NECK], self.joint_of[link, TAIL]
-            graph.add_edge(
-                neck, tail, key=link, balloon=self.sized[link], role=role, neck=neck, tail=tail
-            )
-        return graph
+            yield link, BuiltIn(neck, tail, self.sized[link], role)
 
 
 def joint_and_ends(knot: Json) -> tuple[str, list[End]]:

@@ -12,7 +12,6 @@ from enum import StrEnum
 from pathlib import Path
 
 import pikepdf
-import pypdfium2
 
 from buildplan.business.copies.digests import FORM, METADATA, page_digests, part_digests
 from buildplan.business.copies.serial import (
@@ -204,6 +203,8 @@ def page_changes(printed: Sequence[str], found: Sequence[str]) -> PageChanges:
 
 
 def _texts(data: bytes) -> list[str]:
+    import pypdfium2  # a program of its own to load, and most of this is asked without it
+
     document = pypdfium2.PdfDocument(data)
     try:
         texts = []

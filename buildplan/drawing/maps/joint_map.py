@@ -7,7 +7,6 @@ from dataclasses import replace
 
 from buildplan.drawing.maps.blocks import MapNames
 from buildplan.drawing.maps.face_map import face_plan, is_face
-from buildplan.drawing.maps.graph_map import graph_plan
 from buildplan.drawing.maps.grids import grid_plan, is_grid
 from buildplan.drawing.maps.rings import rings_plan, stacked_rings
 from buildplan.drawing.maps.round_map import round_plan
@@ -87,4 +86,9 @@ def _plan(
         return grid_plan(framework, names, voice)
     piece = round_piece(framework, at)
     found = None if piece is None else round_plan(piece, names, voice)
-    return found or graph_plan(framework, names, width, height, voice)
+    if found is not None:
+        return found
+    # what lays out graphs takes long to import, and few pieces are listed joint by joint
+    from buildplan.drawing.maps.graph_map import graph_plan
+
+    return graph_plan(framework, names, width, height, voice)
