@@ -213,6 +213,8 @@ class ListItem(Flowable):  # type: ignore[misc]
 
     def draw(self) -> None:
         canvas = self.canv
+        if canvas.draft:
+            return
         with canvas.element("LI"):
             alt = canvas.voice.say("box to tick") if self._ticked else ""
             with canvas.element("Lbl", alt=alt), canvas.content():

@@ -90,9 +90,9 @@ def _cross(a: FloatArray, b: FloatArray, p: FloatArray, q: FloatArray) -> FloatA
 
 def _through(a: FloatArray, b: FloatArray, boxes: FloatArray) -> FloatArray:
     """1 where the segment a-b (..., 2) runs through a box (..., 4), by its two diagonals."""
-    rising = _cross(a, b, boxes[..., :2], boxes[..., 2:])
-    falling = _cross(a, b, boxes[..., [0, 3]], boxes[..., [2, 1]])
-    return np.maximum(rising, falling)
+    starts = np.stack([boxes[..., :2], boxes[..., [0, 3]]])
+    ends = np.stack([boxes[..., 2:], boxes[..., [2, 1]]])
+    return np.asarray(_cross(a, b, starts, ends).max(axis=0))
 
 
 def place_tags(

@@ -7,6 +7,7 @@ each is drawn once in a document.
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import lru_cache
 
 import numpy as np
@@ -83,9 +84,15 @@ def quantised_aspect(length: float, foreshortening: float) -> float:
 
 def link_curve(length: float, aspect: float, ink: Ink) -> Curve:
     """The whole outline as a closed curve."""
+    return replace(_bare_curve(length, aspect), ink=ink)
+
+
+@lru_cache(maxsize=1024)
+def _bare_curve(length: float, aspect: float) -> Curve:
+    """The whole outline, whatever it is inked with."""
     upper = outline(length, aspect)
     lower = upper[-2:0:-1] * np.array([1.0, -1.0])
-    return smooth(np.vstack([upper, lower]), ink)
+    return smooth(np.vstack([upper, lower]), Ink())
 
 
 def shows_end(length: float, aspect: float) -> bool:

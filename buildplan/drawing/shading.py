@@ -7,6 +7,7 @@ lines of equal light on a sphere, which are ellipses seen from the front.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 
@@ -74,10 +75,12 @@ FINISHES: dict[str, Finish] = {
 }
 
 
+@lru_cache(maxsize=64)
 def lit_region(level: float, radius: float, points: int = 24) -> FloatArray | None:
     """Outline of the part of a sphere's disc where the light falls at cosine >= `level`.
 
-    Shape (points, 2). None when it is a whole ellipse and `lit` draws it exactly.
+    Shape (points, 2), not to be written to. None when it is a whole ellipse and `lit` draws it
+    exactly.
     """
     flat = float(np.hypot(_LIGHT[0], _LIGHT[1]))
     if level >= flat:
@@ -92,7 +95,9 @@ def lit_region(level: float, radius: float, points: int = 24) -> FloatArray | No
     lit = inside & (cosine >= level)
     last = np.argmin(lit, axis=1)
     reach = steps[np.maximum(last - 1, 0)]
-    return np.asarray((_LIGHT[:2] + reach[:, None] * rays) * radius)
+    found = np.asarray((_LIGHT[:2] + reach[:, None] * rays) * radius)
+    found.flags.writeable = False
+    return found
 
 
 def lit(level: float, radius: float, fill: str) -> Curve:
