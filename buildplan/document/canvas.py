@@ -11,7 +11,8 @@ from buildplan.document.tagged import TaggedCanvas
 from buildplan.drawing.fonts import REGULAR
 from buildplan.language.voice import Voice
 
-UNKNOWN_PAGE = 888  # as wide as any page number
+UNKNOWN_PAGE = 88  # as wide as most page numbers: what is set with it is mostly set right
+WIDEST_PAGE = 888
 AT_TOP = 2.0  # points of the grid
 
 

@@ -68,10 +68,11 @@ def best_spot(
     beside = [spot for body in bodies for spot in _beside(body, half_width)]
     spots = [(_on_paper(at, half_width, clutter.size), stray) for at, stray in beside]
     boxes = [word_box(at, half_width) for at, _ in spots]
-    over = _over_bodies(boxes, clutter)
     total = [
-        _over_boxes(box, clutter) + covered + cost(at) + stray
-        for box, covered, (at, stray) in zip(boxes, over, spots, strict=True)
+        over + covered + cost(at) + stray
+        for over, covered, (at, stray) in zip(
+            _over_boxes(boxes, clutter), _over_bodies(boxes, clutter), spots, strict=True
+        )
     ]
     return spots[min(range(len(spots)), key=total.__getitem__)][0]
 
@@ -105,17 +106,18 @@ def _beside(body: Stick, half_width: float) -> Iterable[tuple[Point, float]]:
                 yield (x + nx * reach, y + ny * reach), stray
 
 
-def _over_boxes(box: Box, clutter: Clutter) -> float:
-    """What a word in `box` would cover of other boxes, which weighs most, or cross of the
+def _over_boxes(boxes: Sequence[Box], clutter: Clutter) -> list[float]:
+    """What a word in each of `boxes` would cover of other boxes, which weighs most, or cross of the
     paper's edge."""
-    cost = 0.0
-    for other in clutter.boxes:
-        wide = min(box[2], other[2]) - max(box[0], other[0]) + 2
-        tall = min(box[3], other[3]) - max(box[1], other[1]) + 2
-        if wide > 0 and tall > 0:
-            cost += 100 + wide * tall
-    width, height = clutter.size
-    return cost + 50 * max(0.0, 1 - box[0], 1 - box[1], box[2] + 1 - width, box[3] + 1 - height)
+    mine, size = np.array(boxes, dtype=float).reshape(-1, 4), np.array(clutter.size)
+    low, high = mine[:, :2], mine[:, 2:]
+    others = np.array(clutter.boxes, dtype=float).reshape(-1, 4)
+    shared = np.minimum(high[:, None], others[:, 2:]) - np.maximum(low[:, None], others[:, :2]) + 2
+    wide, tall = shared[..., 0], shared[..., 1]
+    cost = np.sum(np.where((wide > 0) & (tall > 0), 100 + wide * tall, 0.0), axis=1)
+    beyond = np.maximum(np.max(1 - low, axis=1), np.max(high + 1 - size, axis=1))
+    found: list[float] = (cost + 50 * np.maximum(beyond, 0.0)).tolist()
+    return found
 
 
 def _over_bodies(boxes: Sequence[Box], clutter: Clutter) -> list[float]:

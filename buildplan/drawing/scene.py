@@ -14,9 +14,9 @@ from buildplan.drawing.framing import MARGIN_PT, floor_points, view_of
 from buildplan.drawing.ground import ground_shadow
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders
-from buildplan.drawing.marks import Circle, Ink, Look, Mark, Picture, Polyline
+from buildplan.drawing.marks import Circle, Ink, Mark, Picture, Polyline
 from buildplan.drawing.outlines import quantised_length
-from buildplan.drawing.stamps import link_stamps, round_stamps
+from buildplan.drawing.stamps import link_look, link_stamps, round_stamps
 from buildplan.drawing.symbols import quantised_line
 from buildplan.drawing.visibility import behind_what_is_new, joints_m, paint_order
 from buildplan.framework.model import Framework
@@ -192,7 +192,7 @@ class Stamper:
         diameter = self._diameter[i]
         line = quantised_line((NEW_LINE_PT if state == "new" else DONE_LINE_PT) / diameter)
         finish = self._finishes.get(kind.key, kind.finish)
-        look = Look("link", kind.colour, state, tone=tone, line=line, finish=finish)
+        look = link_look(kind.colour, state, tone, line, finish)
         pattern = self._patterns.get(kind.key, 0)
         if not self._bodies.is_link[i]:
             return round_stamps(look, self._first[i], self._centre[i], diameter, pattern)

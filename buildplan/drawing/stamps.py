@@ -78,6 +78,12 @@ def _sign(look: Look, pattern: int, diameter: float, x: float, y: float) -> list
 
 
 @lru_cache(maxsize=4096)
+def link_look(colour: str, state: str, tone: int, line: float, finish: str) -> Look:
+    """The look of a link balloon of which nothing else is known yet."""
+    return Look("link", colour, state, tone=tone, line=line, finish=finish)
+
+
+@lru_cache(maxsize=4096)
 def _as(
     look: Look,
     form: str,

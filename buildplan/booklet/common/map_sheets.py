@@ -8,7 +8,7 @@ from itertools import accumulate, pairwise
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import joints_words
-from buildplan.document.canvas import UNKNOWN_PAGE
+from buildplan.document.canvas import WIDEST_PAGE
 from buildplan.document.text import BODY, TITLE, paragraph_height, plain
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.maps.blocks import joints_drawn, joints_shown, ties_shown
@@ -124,7 +124,7 @@ def is_by_number(book: Book) -> bool:
 def _index_lines(book: Book, step: Step, columns: int) -> int:
     """Lines that a step's entry takes there."""
     width = book.paper.measure / columns - INDEX_GAP
-    words = ": ".join(index_words(book, step, UNKNOWN_PAGE))
+    words = ": ".join(index_words(book, step, WIDEST_PAGE))
     return int(paragraph_height(plain(words), BODY, width) / BODY.leading + 0.5)
 
 
