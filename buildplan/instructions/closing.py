@@ -21,7 +21,8 @@ def close(context: Context, step: Step) -> Wording:
     chains = [context.long_of(operation) for operation in step.operations]
     letters = [long.letter for long in chains]
     if all(context.piece.counts_along(long) for long in chains):
-        how, check = _tie_ends(voice, chains), _ring_check(voice, chains)
+        how = sentences(_tie_ends(voice, chains), voice.say("Tag it."))
+        check = _ring_check(voice, chains)
     else:
         how = voice.say(
             "Tie its two free ends together with a double knot, at the joint of its row."
@@ -143,6 +144,12 @@ def _start_counting(voice: Voice, chains: Sequence[LongChain]) -> str:
         return voice.say(
             "Count the knots of each chain from joint 1: the closing knot of a ring, a tail at the"
             " end of an open chain."
+        )
+    if closed == {True} and any(long.chain.odd is not None for long in chains):
+        # only the one way round comes to necks at even numbers
+        return voice.say(
+            "Count the knots of each ring from joint 1, its closing knot, the way on which joint 2"
+            " is a neck knot."
         )
     if closed == {True}:
         return voice.say("Count the knots of each ring from joint 1, its closing knot.")
