@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from shipped import book_of
 from test_event import EVENT, books, plan, planned
 
 from buildplan.booklet.common.book import Book
@@ -10,6 +11,7 @@ from buildplan.business.events.event_plan import EventPlan
 from buildplan.business.events.taking_down import (
     DOWN_MINUTES,
     DownKind,
+    Manner,
     away_by,
     minutes_down,
     taking_down,
@@ -49,3 +51,15 @@ def test_taking_down_goes_by_the_clock_of_the_closing(books: list[Book]) -> None
     past_midnight = away_by(planned(EVENT.model_copy(update={"closing": "01:00"}), books))
     assert past_midnight is not None
     assert past_midnight[0] > planned_late.opening
+
+
+def test_what_was_built_standing_is_untied_while_it_is_held() -> None:
+    """As on the pages of the piece itself: a column is held while its ballast comes off, and then
+    laid down; what was built lying is laid down first (common practice, no source)."""
+    piece = EVENT.designs[0].model_copy(update={"design": "slim_column.yaml", "count": 1})
+    event = EVENT.model_copy(update={"designs": [piece]})
+    rows = [
+        row for row in taking_down(planned(event, [book_of("gallery/slim_column")])) if row.copy
+    ]
+    assert [row.kind for row in rows[:2]] == [DownKind.UNTIE, DownKind.LAY]
+    assert {row.manner for row in rows} == {Manner.STANDING}

@@ -12,6 +12,7 @@ from buildplan.business.events.event_plan import EventPlan
 from buildplan.business.events.taking_down import (
     DownKind,
     DownRow,
+    Manner,
     away_by,
     minutes_down,
     taking_down,
@@ -32,6 +33,14 @@ WHAT: Mapping[DownKind, str] = {
     DownKind.LET_OUT: mark("Snip each neck beside its knot; count into the bags"),
     DownKind.SWEEP: mark("Look over the floor for scraps; tie the bags shut"),
 }
+# what is said of those that stand while they are untied
+STANDING: Mapping[tuple[DownKind, Manner], str] = {
+    (DownKind.UNTIE, Manner.STANDING): mark("Untie the ballast while somebody holds it"),
+    (DownKind.LAY, Manner.IN_PARTS): mark("Take off the parts on top, as its booklet says"),
+    (DownKind.UNTIE, Manner.IN_PARTS): mark(
+        "Untie the ballast of each part while somebody holds it; lay it flat"
+    ),
+}
 
 
 def down_blocks(plan: EventPlan, voice: Voice) -> list[Flowable]:
@@ -41,7 +50,7 @@ def down_blocks(plan: EventPlan, voice: Voice) -> list[Flowable]:
         (
             _when(plan, row, voice),
             plain("" if row.copy is None else row.copy.name),
-            plain(voice.say(WHAT[row.kind])),
+            plain(_what(row, voice)),
             voice.whole(row.people),
             duration(voice, row.minutes * row.people),
         )
@@ -108,10 +117,12 @@ def down_rows(plan: EventPlan, voice: Voice) -> list[list[Cell]]:
         piece = "" if row.copy is None else row.copy.name
         people = voice.say_count("{number} person", "{number} people", row.people)
         minutes: list[Cell] = [round(row.start), round(ends)]
-        found.append(
-            [None, after, first, last, *minutes, piece, None, voice.say(WHAT[row.kind]), people]
-        )
+        found.append([None, after, first, last, *minutes, piece, None, _what(row, voice), people])
     return found
+
+
+def _what(row: DownRow, voice: Voice) -> str:
+    return voice.say(STANDING.get((row.kind, row.manner), WHAT[row.kind]))
 
 
 def _when(plan: EventPlan, row: DownRow, voice: Voice) -> str:

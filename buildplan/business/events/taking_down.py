@@ -9,6 +9,7 @@ from enum import StrEnum
 from math import fsum
 
 from buildplan.business.events.event_plan import Copy, EventPlan, moment_on
+from buildplan.evaluation.told_figures import told_figures
 from buildplan.sequence.reach import lifters
 from buildplan.sequence.timetable import RESERVE
 
@@ -21,6 +22,15 @@ class DownKind(StrEnum):
     UNTIE = "untie"
     LET_OUT = "let out"
     SWEEP = "sweep"
+
+
+class Manner(StrEnum):
+    """How a piece comes down, as its booklet says: laid flat and then untied; untied while it is
+    held, for it was built standing; or its upper parts first, then one part after another."""
+
+    LYING = "lying"
+    STANDING = "standing"
+    IN_PARTS = "in parts"
 
 
 # Minutes of one pair of hands, from memory; the event file's `taking_down` replaces any of them.
@@ -36,7 +46,8 @@ DOWN_MINUTES: Mapping[DownKind, float] = {
 @dataclass(frozen=True)
 class DownRow:
     """Work at one piece (or all, where it is None): `people` at once from `start`, both in minutes
-    from when taking down begins; `short` of hands, it takes more people than the crew has."""
+    from when taking down begins, in the `manner` of that piece; `short` of hands, it takes more
+    people than the crew has."""
 
     kind: DownKind
     copy: Copy | None
@@ -44,6 +55,7 @@ class DownRow:
     start: float
     minutes: float
     short: bool = False
+    manner: Manner = Manner.LYING
 
 
 def taking_down(plan: EventPlan) -> tuple[DownRow, ...]:
@@ -67,17 +79,22 @@ def _rows(plan: EventPlan) -> Iterator[DownRow]:
     crew = plan.event.crew
     yield DownRow(DownKind.CLEAR, None, crew, 0.0, each[DownKind.CLEAR])
     for copy in plan.copies:
-        people = lifters(copy.book.shape)
-        yield DownRow(DownKind.LAY, copy, people, 0.0, each[DownKind.LAY], people > crew)
+        people, manner = lifters(copy.book.shape), _manner(copy, plan)
+        laid = DownRow(DownKind.LAY, copy, people, 0.0, each[DownKind.LAY], people > crew, manner)
         places = len(copy.book.examination.wind.ballast_at)
-        counts = {
-            DownKind.UNTIE: places,
-            DownKind.LET_OUT: copy.book.facts.total,
-            DownKind.SWEEP: 1,
-        }
-        for kind, count in counts.items():
-            if count:
-                yield DownRow(kind, copy, crew, 0.0, count * each[kind] / crew)
+        untying = places * each[DownKind.UNTIE] / crew
+        untied = DownRow(DownKind.UNTIE, copy, crew, 0.0, untying, manner=manner)
+        held = [laid, untied] if manner is not Manner.STANDING else [untied, laid]
+        yield from held if places else [laid]
+        for kind, count in {DownKind.LET_OUT: copy.book.facts.total, DownKind.SWEEP: 1}.items():
+            yield DownRow(kind, copy, crew, 0.0, count * each[kind] / crew, manner=manner)
+
+
+def _manner(copy: Copy, plan: EventPlan) -> Manner:
+    figures = told_figures(copy.book.framework, copy.book.shape, plan.units)
+    if figures.set_up is not None:
+        return Manner.IN_PARTS
+    return Manner.STANDING if figures.stands else Manner.LYING
 
 
 def minutes_down(rows: tuple[DownRow, ...]) -> float:
