@@ -68,8 +68,8 @@ def stand_up(context: Context, step: Step) -> Wording:
         moves = sentences(
             how,
             voice.say(
-                "It takes {people} people or more, you among them. Set it straight, both hands"
-                " round a joint, never on one balloon.",
+                "It takes {people} people or more, you among them, both hands round a joint, never"
+                " on one balloon.",
                 people=people,
             ),
         )

@@ -97,6 +97,7 @@ def before_standing(book: Book, step: Step) -> Sequence[Flowable]:
     if step.kind is not Kind.STAND_UP:
         return ()
     voice, stands = book.voice, book.figures.stands
+    in_place = stands and not book.figures.hung
     ready = []
     if book.examination.wind.ballast_at:
         ready.append(
@@ -107,7 +108,7 @@ def before_standing(book: Book, step: Step) -> Sequence[Flowable]:
     rows = [
         *map(strong, all_locked(book)),
         *_turned(book),
-        voice.say("The way to its place is clear"),
+        *([] if in_place else [voice.say("The way to its place is clear")]),
         voice.say(
             "{people} people or more are there, shoes on, hands free",
             people=strong(voice.whole(step.operations[0].people)),

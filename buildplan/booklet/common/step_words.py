@@ -104,7 +104,12 @@ def ticks(book: Book, step: Step) -> list[str]:
     rows = [*book.told(step).rows, *([ballast_row(book)] if late else [])]
     tags = len(tags_of(book.steps)) if step.kind is Kind.STAND_UP else 0
     if tags:
-        rows.append(book.voice.say("Take off all {number} tags", number=tags))
+        rows.append(
+            book.voice.say(
+                "Take off all {number} tags: tear off beside the lock what it holds fast",
+                number=tags,
+            )
+        )
     return [*(plain(words) for words in rows), check_words(book, step)]
 
 
