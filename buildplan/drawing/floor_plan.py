@@ -39,6 +39,8 @@ MOST_LINES = 16
 ARROW_PT = 6.0  # across an arrow, with its point
 TAPED = Ink(stroke="#B3261E", width=0.9, dash=(5.0, 2.5))
 UNDER = Ink(stroke="#FFFFFF", width=2.6)
+FROM_JOINT = Ink(stroke="#B3261E", width=0.5)
+PARTED_PT = 14.0  # between lines of lengths that would lie on one another
 
 
 def floor_plan(
@@ -73,9 +75,13 @@ def floor_plan(
         blocked += _along(arrow)
     lines: list[Mark] = []
     lengths: list[Mark] = []
+    drawn_so: list[tuple[Point, Point]] = []
     for (start, finish), words in figures.items():
-        ends = spots[start], spots[finish]
+        ends = _parted((spots[start], spots[finish]), drawn_so, (width / 2, height / 2))
+        drawn_so.append(ends)
         lines += [Polyline(ends, ink) for ink in (UNDER, TAPED)]
+        for spot, end in zip((spots[start], spots[finish]), ends, strict=True):
+            lines += [Polyline((spot, end), FROM_JOINT)] if spot != end else []
         box = _length_box(*ends, words, [*spots.values()], blocked)
         lengths += _length(box, words)
         blocked.append(box)
@@ -166,12 +172,43 @@ def _figures(
     units: Units,
     voice: Voice,
 ) -> dict[tuple[str, str], str]:
-    """The distances of `_distances` in words, where their line has room for them."""
-    return {
+    """The distances of `_distances` in words, where their line has room for them; the longest
+    first."""
+    found = {
         ends: voice.tell(side_words(metres, units))
         for ends, metres in _distances(laid, upper, named).items()
         if math.dist(*(spots[joint] for joint in ends)) >= SHORTEST_PT
     }
+    long = {ends: math.dist(*(spots[joint] for joint in ends)) for ends in found}
+    return dict(sorted(found.items(), key=lambda one: -round(long[one[0]], 3)))
+
+
+def _parted(
+    ends: tuple[Point, Point], others: Sequence[tuple[Point, Point]], middle: Point
+) -> tuple[Point, Point]:
+    """A line moved towards the middle of the picture, as often as it takes, until it lies on none
+    of the others."""
+    (x0, y0), (x1, y1) = ends
+    length = math.dist(*ends)
+    across = (-(y1 - y0) / length, (x1 - x0) / length)
+    inward = (middle[0] - (x0 + x1) / 2) * across[0] + (middle[1] - (y0 + y1) / 2) * across[1]
+    by = math.copysign(PARTED_PT, inward)
+    moved = ends
+    while any(_lies_along(moved, other) for other in others):
+        a, b = ((x + by * across[0], y + by * across[1]) for x, y in moved)
+        moved = (a, b)
+    return moved
+
+
+def _lies_along(one: tuple[Point, Point], other: tuple[Point, Point]) -> bool:
+    """Whether a line lies on a longer one, as far as can be seen."""
+    (x0, y0), (x1, y1) = other
+    length = math.dist(*other)
+    along, across = ((x1 - x0) / length, (y1 - y0) / length), (-(y1 - y0), x1 - x0)
+    off = [((x - x0) * across[0] + (y - y0) * across[1]) / length for x, y in one]
+    run = [(x - x0) * along[0] + (y - y0) * along[1] for x, y in one]
+    apart = max(run) <= PARTED_PT or min(run) >= length - PARTED_PT
+    return max(map(abs, off)) < PARTED_PT / 2 and not apart
 
 
 def _along(arrow: Sequence[Point]) -> list[Box]:

@@ -101,11 +101,20 @@ def way_words(way: WayThrough, units: Units, voice: Voice) -> str:
 
 def opening_words(opening: DoorOpening, units: Units, voice: Voice) -> str:
     """What goes through between the legs of a standing piece."""
+    width, height, highest = (
+        voice.tell(size_words(side, units))
+        for side in (opening.width_m, opening.height_m, opening.highest_m)
+    )
+    if highest == height:
+        return voice.say(
+            "{width} wide and {height} high (clear, estimate)", width=width, height=height
+        )
     return voice.say(
-        "{width} wide up to {height}, {highest} high at the most (clear, estimate)",
-        width=size_words(opening.width_m, units),
-        height=size_words(opening.height_m, units),
-        highest=size_words(opening.highest_m, units),
+        "{width} wide to a height of {height}, and {highest} high where it is highest (clear,"
+        " estimate)",
+        width=width,
+        height=height,
+        highest=highest,
     )
 
 

@@ -23,7 +23,7 @@ from buildplan.instructions.model import NO_FIGURES, Figures, StepWords, TurnWor
 from buildplan.instructions.read_back import LIKE_PART, MIRRORED_PART
 from buildplan.instructions.stages import part_of_step
 from buildplan.instructions.ways import ways_told
-from buildplan.language.phrases import count_word, sentences
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step, Turn
 from buildplan.sequence.piece import PieceIndex
@@ -118,11 +118,14 @@ def _how_many(context: Context, step: Step) -> str:
     alike = [part.name, *(one.name for one in others if one.mirrored == part.mirrored)]
     if len(alike) == 1:
         return ""
-    return voice.say(
-        "Build {count} of this part: {parts} are alike. Each can be built by somebody else at the "
-        "same time.",
-        count=count_word(voice, len(alike)),
+    return voice.say_count(
+        "Parts {parts} are alike: this one is built here, the other from step {step} on, or by"
+        " somebody else at the same time.",
+        "Parts {parts} are alike: this one is built here, the others from step {step} on, or by"
+        " others at the same time.",
+        len(alike) - 1,
         parts=voice.listed(alike),
+        step=again[0].number,
     )
 
 

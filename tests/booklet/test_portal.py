@@ -162,9 +162,11 @@ def test_a_crew_reads_an_equal_part_once(book: Book) -> None:
 
 
 def test_the_first_of_equal_parts_says_how_many(book: Book) -> None:
-    told = [said.text for said in book.words if "Build two of this part" in said.text]
+    told = [said.text for said in book.words if "this one is built here" in said.text]
+    again = next(step for step in book.steps if step.repeats is not None)
     assert len(told) == 1
     assert "L and R are alike" in told[0]
+    assert f"the other from step {again.number} on" in told[0]
 
 
 def test_the_columns_are_set_as_far_apart_as_the_feet_of_the_arch(book: Book) -> None:
@@ -265,4 +267,6 @@ def test_the_way_through_is_told_with_the_finished_piece(book: Book, whole: str)
 
     clear_m = reach("R", -1) - reach("L", 1)
     feet, inches = divmod(round(clear_m / 0.0254), 12)
-    assert f"Walked through: {feet} ft {inches} in wide" in whole
+    assert f"Walked through: {feet} ft {inches} in wide and" in whole
+    assert whole.count("before or behind its foot, none in the way through") == 2
+    assert "The way to its place is clear" not in whole, "it stands there already"

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 import numpy as np
 from reportlab.platypus import Flowable
 
-from buildplan.booklet.common.ballasting import STANDING
+from buildplan.booklet.common.ballasting import STANDING, where_bags_lie
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.going_down import going_down
 from buildplan.booklet.common.holding import fastening
@@ -24,6 +24,7 @@ from buildplan.drawing.techniques.ballast import tie_ballast
 from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.evaluation.figures import weight_words, wind_words
 from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
 from buildplan.shape.carrying import parts
 
 VIEW_HEIGHT, SIDE_HEIGHT = 160.0, 110.0
@@ -83,7 +84,7 @@ def _holding_down(book: Book) -> list[str]:
     return [
         *fastening(book),
         voice.say(weighs, weight=strong(weight_words(facts.mass_kg, voice)), angle=strong(lean)),
-        *([ballast] if ballasted else []),
+        *([sentences(ballast, where_bags_lie(book))] if ballasted else []),
         voice.say(_tips(book), gust=strong(gust)),
     ]
 

@@ -20,7 +20,9 @@ from buildplan.instructions.coming import coming
 from buildplan.instructions.model import Doing
 from buildplan.instructions.setting_up import is_tying
 from buildplan.language.messages import mark
+from buildplan.language.phrases import sentences
 from buildplan.sequence.model import Kind, Step
+from buildplan.shape.carrying import walk_through
 from buildplan.shape.whereabouts import group_words
 
 STANDING = mark("Hold it down, carry it")
@@ -55,13 +57,19 @@ def _first_needing(book: Book, at: Sequence[str]) -> int:
 
 def ballast_act(book: Book) -> Doing:
     """Ballast tied on while more of the piece is still to come."""
-    return Doing(
-        book.voice.say(
-            "Tie ballast of {each} to each of {joints} now: it keeps what stands from falling over"
-            " while the rest comes on.",
-            **_masses(book),
-        )
+    told = book.voice.say(
+        "Tie ballast of {each} to each of {joints} now: it keeps what stands from falling over"
+        " while the rest comes on.",
+        **_masses(book),
     )
+    return Doing(sentences(told, where_bags_lie(book)))
+
+
+def where_bags_lie(book: Book) -> str:
+    """On which side of the foot ballast lies: where people walk through, not between the legs."""
+    if walk_through(book.framework, book.shape) is None:
+        return book.voice.say("Every bag lies outside the foot.")
+    return book.voice.say("Every bag lies before or behind its foot, none in the way through.")
 
 
 def begins_in_place(book: Book, step: Step) -> bool:

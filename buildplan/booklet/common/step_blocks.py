@@ -82,6 +82,7 @@ def step_block(
     stands below a title and a notice is parted rather than leave those alone on a page."""
     progress = (step.number, len(book.steps))
     place = Anchor(step_place(step), f"{step.number} {book.told(step).title}", progress)
+    acts: Sequence[Flowable] = ()
     if _has_pictures(book, views, step):
         acts = acts_of(book, step, taught)
         moves = [] if acts else _moves(book, step, taught)
@@ -105,8 +106,8 @@ def step_block(
     # chains with their colours can be parted from one another, and a plan from its words
     under = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0) + (NOTICE if below_notice else 0.0)
     parted = bool(strip_rows(book, step)) or is_laid_to_brace(book, step)
-    # how parts are brought up and how they are tied can be on two pages
-    empty = MOST_EMPTY if is_tying(step) else 1.0
+    # what is told act by act, or brought up and then tied, can be on two pages
+    empty = MOST_EMPTY if is_tying(step) or len(acts) > 1 else 1.0
     stack = Stack([Rule(), place, *body], whole=not parted, below_title=under, most_empty=empty)
     if not before:
         return stack

@@ -13,12 +13,10 @@ from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.equal_steps import equal_part_block, runs_alike
 from buildplan.booklet.common.lifting import first_lift_notice
 from buildplan.booklet.common.map_sheets import MapSheets
+from buildplan.booklet.common.part_guide import head_of_work
 from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.common.step_blocks import step_block
-from buildplan.document.blocks import Words
 from buildplan.document.printing import Section
-from buildplan.document.text import plain
-from buildplan.instructions.company import people_words
 from buildplan.instructions.stages import work_names
 from buildplan.sequence.model import Kind, Step
 
@@ -31,13 +29,6 @@ def _title(book: Book, part: str, steps: Sequence[Step]) -> str:
     if first == last:
         return book.voice.say("{part}: step {number}", part=part, number=first)
     return book.voice.say("{part}: steps {first} to {last}", part=part, first=first, last=last)
-
-
-def _people(book: Book, steps: Sequence[Step]) -> Words:
-    """How many people the steps of a part of the work take."""
-    people = [book.people[step.number - 1] for step in steps]
-    said = book.voice.say("People: {number}", number=people_words(book.voice, steps, people))
-    return Words(plain(said), after=6, keep=True)
 
 
 def step_sections(
@@ -58,7 +49,7 @@ def step_sections(
     for work, run in groupby(named, key=lambda one: one[0]):
         steps = [step for _, step in run]
         notice = first_lift_notice(book, steps)
-        blocks = [_people(book, steps), *code_at_step(book, steps[0], notice)]
+        blocks = [*head_of_work(book, steps), *code_at_step(book, steps[0], notice)]
         for alike in runs_alike(book, steps):
             if len(alike) > 1:
                 blocks.append(equal_part_block(book, sheets, alike))

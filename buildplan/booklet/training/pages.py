@@ -7,7 +7,8 @@ from math import fsum
 
 from buildplan.booklet.common.after import notes
 from buildplan.booklet.common.book import Book
-from buildplan.document.blocks import Items, Words, heading, together
+from buildplan.booklet.common.step_blocks import BELOW_TITLE
+from buildplan.document.blocks import Items, Stack, Words, heading
 from buildplan.document.printing import Section
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
@@ -106,7 +107,9 @@ def sign_off(book: Book, practice_minutes: int) -> Section:
         ),
     ]
     title = voice.say("Time targets and sign-off")
-    return Section(title, [together(*blocks), notes(book)], titled=True, runs_on=True)
+    # of more rows than a page has room for below the title some go on the next
+    signed = Stack(blocks, whole=True, below_title=BELOW_TITLE, above=BELOW_TITLE)
+    return Section(title, [signed, notes(book)], titled=True, runs_on=True)
 
 
 def _targets(book: Book, practice_minutes: int) -> list[tuple[str, ...]]:
