@@ -76,7 +76,9 @@ def floor_plan(
     lines: list[Mark] = []
     lengths: list[Mark] = []
     drawn_so: list[tuple[Point, Point]] = []
-    for (start, finish), words in figures.items():
+    longest_first = sorted(figures, key=lambda ends: -math.dist(*(spots[one] for one in ends)))
+    for start, finish in longest_first:
+        words = figures[start, finish]
         ends = _parted((spots[start], spots[finish]), drawn_so, (width / 2, height / 2))
         drawn_so.append(ends)
         lines += [Polyline(ends, ink) for ink in (UNDER, TAPED)]
@@ -172,15 +174,12 @@ def _figures(
     units: Units,
     voice: Voice,
 ) -> dict[tuple[str, str], str]:
-    """The distances of `_distances` in words, where their line has room for them; the longest
-    first."""
-    found = {
+    """The distances of `_distances` in words, where their line has room for them."""
+    return {
         ends: voice.tell(side_words(metres, units))
         for ends, metres in _distances(laid, upper, named).items()
         if math.dist(*(spots[joint] for joint in ends)) >= SHORTEST_PT
     }
-    long = {ends: math.dist(*(spots[joint] for joint in ends)) for ends in found}
-    return dict(sorted(found.items(), key=lambda one: -round(long[one[0]], 3)))
 
 
 def _parted(

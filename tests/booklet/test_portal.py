@@ -14,6 +14,7 @@ from shipped import book_of
 from buildplan.booklet.common.ballasting import is_ballasted
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
+from buildplan.booklet.common.floor_plans import floor_plan_of
 from buildplan.booklet.common.loads import joints_words
 from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.progress import BuildProgress
@@ -22,7 +23,8 @@ from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.training.practice_page import practice_of
 from buildplan.booklet.training.same_work import in_full
 from buildplan.drawing.closeup import close_up
-from buildplan.drawing.marks import Circle, Label
+from buildplan.drawing.floor_plan import TAPED
+from buildplan.drawing.marks import Circle, Label, Polyline
 from buildplan.sequence.model import Kind, Step
 
 
@@ -198,6 +200,19 @@ def test_a_part_is_drawn_alone_until_it_is_tied(book: Book) -> None:
     assert {name[0] for name in shown.bodies.names} == {"T"}
     tied = _ties(book)[-1]
     assert {name[0] for name in progress.whole(tied).bodies.names} == {"L", "R", "T"}
+
+
+def test_no_length_is_drawn_on_the_line_of_another(book: Book) -> None:
+    """Between the feet of the arch as it is laid the outer and the inner chain have one each: the
+    shorter is drawn a line of type above the other."""
+    laid = next(step for step in book.steps if step.kind is Kind.LAY)
+    plan = floor_plan_of(book, plan_views(book), laid, 480.0, 300.0)
+    lines = [one.points for one in plan.marks if isinstance(one, Polyline) and one.ink == TAPED]
+    level = [ends for ends in lines if abs(ends[0][1] - ends[1][1]) < 2.0]
+    outer, inner = sorted(level, key=lambda ends: ends[0][1])[:2]
+    wide = [abs(ends[0][0] - ends[1][0]) for ends in (outer, inner)]
+    assert wide[1] < wide[0]
+    assert 9.0 < inner[0][1] - outer[0][1] < 20.0
 
 
 def test_each_part_has_its_own_head_and_its_own_count(book: Book, whole: str) -> None:
