@@ -13,7 +13,7 @@ from buildplan.booklet.office.event_ways import fit_words, sides_words
 from buildplan.business.events.day import DayStep, Moment, day_of, five_minutes_before, moment_words
 from buildplan.business.events.event_plan import Copy, EventPlan
 from buildplan.business.events.loading import Load, ballast_of
-from buildplan.design.measures import KG_PER_LB
+from buildplan.design.measures import load_lb
 from buildplan.document.blocks import Words, heading
 from buildplan.document.tables import Grid
 from buildplan.document.text import LEAD, SMALL, plain, strong
@@ -89,12 +89,18 @@ def people_words(plan: EventPlan, voice: Voice) -> str:
 
 def ballast_words(plan: EventPlan, voice: Voice) -> str:
     """The ballast of all pieces: what it weighs, and what that fills."""
-    mass = math.fsum(ballast_of(plan.copies))
+    masses = ballast_of(plan.copies)
+    mass = math.fsum(masses)
+    told_lb = math.fsum(  # what is told of each piece adds up
+        load_lb(held, len(copy.book.examination.wind.ballast_at))
+        for copy, held in zip(plan.copies, masses, strict=True)
+        if held
+    )
     return voice.say(
         "Ballast for all pieces, against a draught indoors: {kg} kg ({lb} lb), that is {water} L "
         "of water or {sand} L of dry sand.",
         kg=math.ceil(mass),
-        lb=math.ceil(mass / KG_PER_LB),
+        lb=math.ceil(told_lb),
         water=water_l(mass),
         sand=sand_l(mass),
     )

@@ -180,9 +180,9 @@ def shared_lists(plan: EventPlan, voice: Voice) -> list[tuple[str, list[str]]]:
     units = plan.units
     spares = [
         voice.say(
-            "{count} {balloons}",
-            count=purchase.spare,
-            balloons=balloon_words.bought(purchase, units),
+            "{times} x {piece}",
+            times=purchase.spare,
+            piece=balloon_words.bought(purchase, units),
         )
         for purchase in plan.shopping.purchases
         if purchase.spare
