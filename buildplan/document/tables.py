@@ -116,7 +116,7 @@ class Grid(Flowable):  # type: ignore[misc]
 
     def __init__(
         self,
-        head: Sequence[str],
+        head: Sequence[Cell],
         rows: Sequence[Sequence[Cell]],
         shares: Sequence[float],
         right_aligned: frozenset[int] = frozenset(),

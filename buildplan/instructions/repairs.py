@@ -16,21 +16,21 @@ BURST_CAUTION = mark(
 ACTS: Mapping[str, str] = {
     "open": mark("Open the lock at {joint}: untwist its rounds, keep them."),
     "undo neck to neck": mark(
-        "At {joint}, take the burst neck out of its knot with the neck of {link}. Hold {link}: its "
-        "neck stays closed."
+        "At {joint}, cut the burst neck off beside its knot with the neck of {link}: the knot stays"
+        " and keeps {link} closed."
     ),
     "undo neck to tail": mark(
-        "At {joint}, take the burst neck out of its knot with the tail of {link}."
+        "At {joint}, cut the burst neck off beside its knot with the tail of {link}."
     ),
     "undo tail to neck": mark(
-        "At {joint}, take the burst tail out of its knot with the neck of {link}. Hold {link}: its "
-        "neck stays closed."
+        "At {joint}, cut the burst tail off beside its knot with the neck of {link}: the knot stays"
+        " and keeps {link} closed."
     ),
     "undo tail to tail": mark(
-        "At {joint}, take the burst tail out of its knot with the tail of {link}."
+        "At {joint}, cut the burst tail off beside its knot with the tail of {link}."
     ),
-    "undo neck alone": mark("Take the burst neck out of joint {joint}."),
-    "undo tail alone": mark("Take the burst tail out of joint {joint}."),
+    "undo neck alone": mark("Cut the burst neck off at joint {joint}."),
+    "undo tail alone": mark("Cut the burst tail off at joint {joint}."),
     "size": mark("Size a new one of the same kind, colour and gauge."),
     "close": mark("Close its neck with a knot of its own."),
     "tie neck to neck": mark("At {joint}, tie the new neck to the neck of {link}."),

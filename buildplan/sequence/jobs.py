@@ -14,7 +14,7 @@ from buildplan.sequence.shared_work import PORTABLE
 
 # Braces in a run: at least so many unless the piece has fewer, and no more than so many unless
 # one step of the plan has them. Measured by what a table beside one picture can hold.
-LEAST_BRACES, MOST_BRACES = 5, 12
+LEAST_BRACES, MOST_BRACES = 10, 14
 # A last run shorter than this goes with the one before it.
 SHORT_RUN = 4
 

@@ -100,7 +100,13 @@ def works_of(steps: Sequence[Step], everyone_ties: bool, piece_of: Mapping[int, 
                 works.append(
                     Work(operations, numbers, block, piece, place=place_of.get(step.number, ""))
                 )
-    return sorted(works, key=lambda work: work.block)
+    last = max((work.block for work in works if work.kind is Kind.TIE_OFF), default=0)
+    return sorted(works, key=lambda work: max(work.block, last) if _is_a_lock(work) else work.block)
+
+
+def _is_a_lock(work: Work) -> bool:
+    """Whether work ties the rounds of a lock: those come after every balloon of a chain."""
+    return work.kind in (Kind.SIZE, Kind.PAIR) and bool(work.operations[-1].locks)
 
 
 def _places(steps: Sequence[Step]) -> Mapping[int, str]:

@@ -22,7 +22,7 @@ from buildplan.sequence.shared_work import Work, activities_of, prepared_first, 
 # Held back for breaks, bursts and mistakes, as a share of the time worked out. From memory.
 RESERVE = 0.15
 # People stay at one work unless something else is more pressing by this share of the whole.
-GRAIN = 0.02
+GRAIN = 0.1
 # Minutes: work shorter than this is told together with what follows it.
 SHORT = 2.0
 

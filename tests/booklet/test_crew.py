@@ -6,7 +6,6 @@ import io
 import re
 from collections import Counter
 from dataclasses import replace
-from itertools import pairwise
 from pathlib import Path
 
 import numpy as np
@@ -19,7 +18,7 @@ from type_sizes import type_sizes
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.loads import joints_words
 from buildplan.booklet.crew.run_lines import run_lines
-from buildplan.booklet.crew.times import bars, timed_jobs
+from buildplan.booklet.crew.times import timed_jobs
 from buildplan.booklet.editions import print_booklet
 from buildplan.business.buying.money import money_words
 from buildplan.business.buying.packing import bags
@@ -31,6 +30,7 @@ from buildplan.evaluation.ballast import ballast_kg
 from buildplan.evaluation.passing import Door
 from buildplan.framework.counts import balloon_counts
 from buildplan.instructions.jobs import job_row
+from buildplan.instructions.times import duration
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import JobKind, jobs
 from buildplan.sequence.labour import MINUTES
@@ -220,10 +220,20 @@ def test_timetable_has_every_job_and_no_time_in_which_nobody_is_at_it(book: Book
             assert one.acts
             if one.job.kind is JobKind.LOOK_OVER:
                 assert one.finish - one.start == pytest.approx(MINUTES[Kind.INSPECT])
-        timed = timed_jobs(part, work)
-        for person in {span.person for span in part.spans}:
-            lane = sorted(time for _, times in bars(part, timed, person) for time in times)
-            assert all(one[1] <= other[0] + 1e-9 for one, other in pairwise(lane))
+
+
+def test_the_schedule_has_every_job_once_and_counts_who_is_called_in(
+    book: Book, printed: bytes
+) -> None:
+    text = words_of(printed)
+    told = text[text.index("Who does what when") : text.index("Estimates for practised hands")]
+    assert len(re.findall(r"\d+:\d\d – \d+:\d\d", told)) == len(jobs(book.steps))
+    needed = max(op.people for step in book.steps for op in step.operations)
+    more = needed - book.facts.crew
+    assert (f"{more} more" in told) == (more > 0)
+    plan = timetable(book.steps, crew_of(book.facts.crew), {})
+    for part in plan.parts:  # the front says the same times as the schedule
+        assert text.count(duration(Voice(), part.minutes)) >= 3
 
 
 # 16 pt is the usual least for large print (from memory)

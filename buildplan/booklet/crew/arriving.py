@@ -1,8 +1,6 @@
-"""Crew pages for arriving: does it fit through the doors, where it stands, holding it down."""
+"""Crew pages for where it stands: placing it, holding it down, sun and wind."""
 
 from __future__ import annotations
-
-from collections.abc import Sequence
 
 from reportlab.platypus import Flowable
 
@@ -14,8 +12,6 @@ from buildplan.booklet.common.loads import (
     mass_words,
 )
 from buildplan.booklet.common.manner import hold_words
-from buildplan.booklet.crew.doors import does_it_fit
-from buildplan.business.buying.packing import Bag
 from buildplan.design.measures import speed_words
 from buildplan.document.blocks import Items, heading
 from buildplan.document.layout import beside
@@ -38,11 +34,10 @@ WINDS = (
 CLOSEST_ROWS = 1.2
 
 
-def arriving(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
-    """Whether it fits, in which pose and in how many pieces; ballast; sun and wind."""
+def arriving(book: Book) -> list[Flowable]:
+    """Where it stands and what holds it there; ballast; sun and wind."""
     voice = book.voice
     return [
-        *does_it_fit(book, packed),
         *beside(book.paper, _placing(book), _weather(voice)),
         *([_ballast(book)] if book.examination.wind.ballast_at else []),
     ]
@@ -63,7 +58,7 @@ def _placing(book: Book) -> list[Flowable]:
         ),
     )
     return [
-        heading(voice.say("Place it and hold it down")),
+        heading(voice.say("Where it stands")),
         Items(
             (
                 voice.say("Ask the venue which spot; exits, stairs and sockets stay clear"),
@@ -129,4 +124,4 @@ def _ballast(book: Book) -> Grid:
         )
         for name, gust, mass in masses
     )
-    return Grid(head, rows, (78, 20, 34, 76), pad=CLOSEST_ROWS)
+    return Grid(head, rows, (72, 18, 38, 92), pad=CLOSEST_ROWS)

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from reportlab.platypus import Flowable
 
-from buildplan.booklet.common.book import Book, counted_words
+from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.high_work import to_stand_on
 from buildplan.booklet.common.holding import to_hold_it_down
 from buildplan.booklet.common.loads import all_bulk_words, bulk_words
@@ -29,9 +29,9 @@ from buildplan.instructions.jobs import job_title
 from buildplan.language.phrases import clauses, runs_told
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
-from buildplan.sequence.model import Step
+from buildplan.sequence.model import Kind, Step
 
-CLOSE_ROWS = 1.5
+CLOSE_ROWS = 1.2
 LONGEST_LIST = 40  # letters of a list of joints: of more, the steps name them
 
 
@@ -150,16 +150,23 @@ def _lines(book: Book, steps: Sequence[Step]) -> list[str]:
     lines = []
     for step in steps:
         lines.append(f"{strong(book.told(step).title)}. {plain(book.told(step).check)}")
-        lines += turn_lines(book, step) if len(step.turns) > 1 else []
+        if len(step.turns) > 1 and not _all_alike(book, step):
+            lines += turn_lines(book, step)
     return lines
+
+
+def _all_alike(book: Book, step: Step) -> bool:
+    """Whether a step makes chains that are all of one balloon: their lengths are in its title."""
+    links = [link for turn in step.turns for op in turn.operations for link in op.links]
+    keys = {book.framework.link[link].balloon for link in links}
+    return step.kind is Kind.CHAIN and len(keys) == 1
 
 
 def loading(book: Book) -> list[Flowable]:
     """What goes on the vehicle beside the bags, and everybody."""
     voice = book.voice
     tools, holding, people = _tools_and_people(book)
-    spares = [Words(strong(voice.say("Spares to carry")), keep=True), _ticked(_spares(book))]
-    first, last = tools, [*spares, *holding, *people]
+    first, last = tools, [*holding, *people]
     name = heading(voice.say("Load list, beside the bags"))
     if not is_wide(book.paper):
         return [name, *first, *last]
@@ -170,24 +177,10 @@ def _ticked(lines: Sequence[str]) -> Items:
     return Items(tuple(lines), ticked=True, gap=2.0)
 
 
-def _spares(book: Book) -> tuple[str, ...]:
-    voice = book.voice
-    return tuple(
-        voice.say(
-            "{balloons}, not inflated", balloons=plain(counted_words(book, p.balloon.key, p.spare))
-        )
-        for p in book.facts.purchases
-    )
-
-
 def _tools_and_people(book: Book) -> list[list[Flowable]]:
     """Tools; what holds it down; people and papers."""
     voice = book.voice
-    tools = (
-        *_tools(book),
-        voice.say("Extension lead, and tape to hold it to the floor"),
-        voice.say("Broom and dustpan"),
-    )
+    tools = (*_tools(book), voice.say("Broom and dustpan"))
     holding = (
         *to_hold_it_down(book),
         voice.say("Clear lines and fixings, if the venue allows them"),
@@ -196,11 +189,13 @@ def _tools_and_people(book: Book) -> list[list[Flowable]]:
         strong(people_words(book)),
         voice.say("This booklet; the gauges cut from card; a pen"),
         voice.say("First aid kit; the venue's telephone number"),
+        voice.say("Extension lead, and tape to hold it to the floor"),
+        voice.say("The spares of the table above, not inflated"),
     )
     lists = (
         (voice.say("Tools"), tools),
         (voice.say("To hold it down"), holding),
-        (voice.say("People and papers"), people),
+        (voice.say("People and other things"), people),
     )
     return [[Words(strong(name), keep=True), _ticked(items)] for name, items in lists]
 

@@ -16,15 +16,15 @@ from buildplan.drawing.closeup import close_up
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.panel import Panel
 from buildplan.drawing.seat import standing_seat
-from buildplan.instructions.repairs import ACTS, BURST_CAUTION, act_told, lock_act_told
+from buildplan.instructions.repairs import ACTS, BURST_CAUTION, act_told
 from buildplan.language.messages import Message
 from buildplan.language.phrases import sentences
-from buildplan.sequence.repair import Act, AlikeRepairs, Deed, lock_repair, repairs, ways_of
+from buildplan.sequence.repair import Act, AlikeRepairs, Deed, repairs, ways_of
 
 WIDTH, HEIGHT = 140.0, 74.0
 CLOSE = 1.0
 LONGEST_BESIDE = 150  # letters of a list that has room beside the picture
-ALWAYS = frozenset({Deed.OPEN, Deed.SIZE, Deed.LOCK})  # told once for all ways
+ALWAYS = frozenset({Deed.OPEN, Deed.UNDO, Deed.SIZE, Deed.LOCK})  # told once for all ways
 PICTURE_SHARE, PICTURE_GAP = 0.58, 10.0  # of the width of a way
 
 
@@ -35,8 +35,7 @@ def bursts(book: Book) -> list[Flowable]:
     found = repairs(book.framework, book.steps)
     first, *rest = ways_of(found)
     told = voice.say(
-        "Each way is shown on one balloon, hatched in the picture. At another of the same way the "
-        "joints are its own two, and its neighbours those whose ends hang in the same knots."
+        "Each way is shown on one balloon, hatched; another has its own joints and neighbours."
     )
     every = "" if rest else voice.say("Every link balloon of the piece goes this way.")
     others = voice.say("All link balloons that are not named below go this way.")
@@ -44,8 +43,6 @@ def bursts(book: Book) -> list[Flowable]:
     for way in rest:
         links = ", ".join(unbroken(plain(link)) for link in way.links)
         shown.append(_shown(book, found, way, voice.say("These go this way: {links}", links=links)))
-    if book.framework.locks:
-        shown.append(_lock(book))
     rows = in_pairs(book.paper, shown)
     intro = together(Words(plain(voice.say(BURST_CAUTION)), STRONG), Words(told), *_always(book))
     return [intro, *rows]
@@ -54,14 +51,35 @@ def bursts(book: Book) -> list[Flowable]:
 def _always(book: Book) -> list[Flowable]:
     """What comes first and last whatever the way; a piece without locks has no locks to open."""
     voice = book.voice
-    sized = voice.say(ACTS["size"])
-    if not book.framework.locks:
-        return [Items((plain(sized),), after=4)]
-    first = voice.say("First open the locks at its two joints: untwist their rounds, keep them.")
-    last = voice.say(
-        "When it is tied in, lock both: twist the rounds past each other by two half turns."
-    )
-    return [Items(tuple(map(plain, (first, sentences(sized, last)))), gap=2, after=4)]
+    told = [
+        voice.say(
+            "Undo no knot: with blunt scissors, their points away from other balloons, cut the "
+            "burst one off a finger's width from its knots. What is left of it keeps its "
+            "neighbour closed. A neighbour that loses air is replaced too."
+        ),
+        voice.say(ACTS["size"]),
+    ]
+    if book.framework.locks:
+        first = voice.say(
+            "First open the locks at its two joints: untwist their rounds, keep them."
+        )
+        last = voice.say(
+            "When it is tied in, lock both: twist the rounds past each other by two half turns."
+        )
+        told = [
+            sentences(first, told[0]),
+            sentences(told[1], last),
+            voice.say(
+                "Where no hand gets inside any more lay the knot of the lock on the joint from"
+                " outside, lead one round in through a gap and out through the gap opposite, and"
+                " twist the two past each other there."
+            ),
+            voice.say(
+                "A round of a lock burst: take the other one off, the knots stay tied; twist a new"
+                " lock on."
+            ),
+        ]
+    return [Items(tuple(map(plain, told)), gap=2, after=4)]
 
 
 def _shown(
@@ -81,12 +99,6 @@ def _shown(
         row = Columns([[drawn], [others]], shares, gap=PICTURE_GAP, after=4)
         return [heading(name), row, told]
     return [heading(name), drawn, told, others]
-
-
-def _lock(book: Book) -> list[Flowable]:
-    joint = book.framework.locks[0].joint
-    told = _numbered(book, [lock_act_told(act) for act in lock_repair(joint)])
-    return [heading(book.voice.say("A round of a lock, here at {joint}", joint=joint)), told]
 
 
 def _numbered(book: Book, told: Sequence[Message]) -> Items:

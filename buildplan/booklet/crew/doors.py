@@ -127,13 +127,9 @@ def _in_loads(book: Book, packed: Sequence[Bag]) -> tuple[str, ...]:
         ),
         voice.say(
             "{in_loads} otherwise: chains, braces and locks in their bags, {bulk} in all, "
-            "built in the room where it will stand. Once braced it does not come apart "
-            "again.",
+            "built in the room where it will stand.",
             in_loads=strong(voice.say("In {count} labelled loads", count=len(packed))),
             bulk=bulk,
         ),
-        voice.say(
-            "Cover hinges, handles and latches; look out for thorns, screws and hot "
-            "lamps. One person walks ahead and opens doors."
-        ),
+        voice.say("Cover hinges, handles and latches; one person walks ahead and opens doors."),
     )

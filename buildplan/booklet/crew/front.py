@@ -12,6 +12,7 @@ from buildplan.booklet.common.front import draft_notice
 from buildplan.booklet.common.holding import held_words
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.phone_code import code_of_piece
+from buildplan.booklet.crew.times import place_name
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, Words
 from buildplan.document.layout import beside
@@ -20,10 +21,12 @@ from buildplan.document.text import LEAD, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
-from buildplan.evaluation.figures import minutes_words, weight_words
+from buildplan.evaluation.figures import weight_words
+from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
-from buildplan.language.phrases import people_counted
+from buildplan.language.phrases import clauses, people_counted
 from buildplan.language.voice import Voice
+from buildplan.sequence.timetable import Timetable
 from buildplan.shape.whereabouts import group_words
 
 WARNING = mark("WARNING")
@@ -64,14 +67,14 @@ CLOSEST_ROWS = 1.2
 PICTURE_WIDTH, PICTURE_HEIGHT = 250.0, 150.0  # at most
 
 
-def front(book: Book) -> list[Flowable]:
+def front(book: Book, plan: Timetable) -> list[Flowable]:
     """What it is, how big, how many, how long; the regulation's words."""
     voice, enlarged = book.voice, book.paper.picture_scale
     seen: list[Flowable] = [
         Shown(_picture(book), enlarged),
         *code_of_piece(book),
     ]
-    figures = [Items(_figures(book)), Words(strong(voice.say(LATEX_WORDS)))]
+    figures = [Items(_figures(book, plan)), Words(strong(voice.say(LATEX_WORDS)))]
     return [
         Words(strong(voice.say("Crew edition")), LEAD, after=8),
         *draft_notice(book),
@@ -95,7 +98,7 @@ def _picture(book: Book) -> Picture:
     )
 
 
-def _figures(book: Book) -> tuple[str, ...]:
+def _figures(book: Book, plan: Timetable) -> tuple[str, ...]:
     """The figures that a crew asks for first."""
     voice, facts = book.voice, book.facts
     sides = (facts.width_m, facts.height_m, facts.depth_m)
@@ -110,8 +113,18 @@ def _figures(book: Book) -> tuple[str, ...]:
         ),
         strong(people_words(book)),
         voice.say(
-            "About {time} of practised work for {people} (estimate)",
-            time=strong(minutes_words(facts.crew_minutes, voice)),
+            "{times} for {people}, practised (estimates)",
+            times=clauses(
+                voice,
+                [
+                    voice.say(
+                        "{part}: {time}",
+                        part=plain(place_name(part.place, voice)),
+                        time=strong(duration(voice, part.minutes)),
+                    )
+                    for part in plan.parts
+                ],
+            ),
             people=people_counted(voice, facts.crew),
         ),
         voice.say(

@@ -11,6 +11,7 @@ from buildplan.booklet.common.gauges import gauges_within
 from buildplan.booklet.crew.arriving import arriving
 from buildplan.booklet.crew.before import loading, preparing
 from buildplan.booklet.crew.bursts import bursts
+from buildplan.booklet.crew.doors import does_it_fit
 from buildplan.booklet.crew.front import front
 from buildplan.booklet.crew.runs import assembling
 from buildplan.booklet.crew.schedule import schedule
@@ -38,16 +39,16 @@ def crew_sections(book: Book) -> list[Section]:
     )
     packed = bags(book.framework, voice)
     parts: list[tuple[str, Sequence[Flowable]]] = [
-        (book.facts.name, front(book)),
+        (book.facts.name, front(book, plan)),
         (
             voice.say("Beforehand: prepare, pack and load"),
-            [*preparing(book, work, packed), *loading(book)],
+            [*preparing(book, work, packed), *loading(book), *does_it_fit(book, packed)],
         ),
         (voice.say("Who does what when"), schedule(book, work, plan)),
         (voice.say("On the floor"), assembling(book, work)),
-        (voice.say("Arrive, place, hold down"), arriving(book, packed)),
-        (voice.say("When a balloon bursts"), bursts(book)),
+        (voice.say("Place it and hold it down"), arriving(book)),
         (voice.say("While it stands, and taking it down"), while_standing(book, plan)),
+        (voice.say("When a balloon bursts"), bursts(book)),
     ]
     maps = large_maps(book)
     apart = {0} if maps[-1].paper is book.paper else {0, MAPS_BEFORE}

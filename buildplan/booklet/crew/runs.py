@@ -11,10 +11,11 @@ from buildplan.booklet.common.ballasting import ballast_act, is_ballasted
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.lifting import first_lift_notice
 from buildplan.booklet.common.phone_code import code_at_step
-from buildplan.booklet.crew.corners import corners_drawn, how_to_read
+from buildplan.booklet.crew.corners import corners_drawn
 from buildplan.booklet.crew.courses import course_blocks, is_of_courses
 from buildplan.booklet.crew.equal_parts import equal_part, equal_part_blocks, steps_words
-from buildplan.booklet.crew.run_lines import run_lines
+from buildplan.booklet.crew.hand_moves import hand_moves
+from buildplan.booklet.crew.run_lines import RunLine, run_lines
 from buildplan.booklet.crew.standing_so_far import standing, turn_lines
 from buildplan.document.blocks import Items, Shown, Words, heading
 from buildplan.document.layout import Columns, Sparing, in_pairs, is_wide
@@ -27,7 +28,6 @@ from buildplan.drawing.scene import step_picture
 from buildplan.framework.chain_roles import Layer
 from buildplan.instructions.job_checks import job_checks
 from buildplan.instructions.jobs import JobRow, job_row, job_title
-from buildplan.instructions.read_back import TIED_BY_LOCK
 from buildplan.instructions.setting_up import (
     high_up,
     is_tying,
@@ -48,6 +48,8 @@ TALL, NARROW_SHARES = 1.6, (0.74,)  # a piece so high for its width is beside it
 TABLE_SHARES, PICTURE_GAP = (0.7, 0.74, 0.78, 0.82, 0.87), 8.0
 A_LINE = 16.0  # so much higher at most, for a larger picture
 CLOSEST_ROWS = 1.2
+TOLD_IN_FULL = frozenset({Kind.CLOSE_RING, Kind.LAY, Kind.STAND_UP})
+LONGEST_BESIDE = 220  # letters of what is told in half the width, its markup among them
 LONGEST_NAME = 20  # letters of a name that stays on one line
 
 
@@ -55,7 +57,9 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
     """The jobs on site: each run of braces a table beside one picture."""
     first = next((job for job in work if not job.portable), None)
     blocks = code_at_step(book, first.steps[0]) if first else []
-    blocks += corners_drawn(book, how_to_read(book, work))
+    blocks += corners_drawn(book)
+    blocks += hand_moves(book)
+    blocks += _how_to_read(book, work)
     blocks += first_lift_notice(book, book.steps)
     job_of = {step.number: job.number for job in work for step in job.steps}
     for name, run in groupby(work, key=lambda job: equal_part(book, job)):
@@ -70,8 +74,9 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
 
 
 def _is_short(book: Book, job: Job) -> bool:
-    """Whether a job is one line, so that the next one has room beside it."""
-    return not job.rows and len(_floor_lines(book, job.steps)) == 1
+    """Whether a job is a few words, so that the next one has room beside it."""
+    lines = _floor_lines(book, job.steps)
+    return not job.rows and len(lines) == 1 and len(lines[0]) <= LONGEST_BESIDE
 
 
 def _told(book: Book, job: Job) -> list[Flowable]:
@@ -91,15 +96,28 @@ def _told(book: Book, job: Job) -> list[Flowable]:
     return [heading(name), *told]
 
 
+def _how_to_read(book: Book, work: Sequence[Job]) -> list[Flowable]:
+    """What a line of several braces means, where there is one."""
+    if not any(line.several for job in work for line in run_lines(book, job.rows)):
+        return []
+    words = book.voice.say(
+        "A line of several braces gives the joints of the first and of the last: each brace is "
+        "one balloon further along every chain than the one before it, and is locked before "
+        "the next."
+    )
+    return [Words(words)]
+
+
 def _floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:
     lines = []
     for step in steps:
         told = book.told(step)
         lines.append(
-            f"{strong(told.title)}. {plain(told.text if step.kind is Kind.LAY else '')} "
+            f"{strong(told.title)}. {plain(told.text if step.kind in TOLD_IN_FULL else '')} "
             f"{plain(told.check)}"
         )
-        lines += turn_lines(book, step) if len(step.turns) > 1 else []
+        if len(step.turns) > 1 and step.kind is not Kind.CLOSE_RING:
+            lines += turn_lines(book, step)
     return lines
 
 
@@ -107,29 +125,13 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     voice = book.voice
     laid = [step for step in job.steps if step.kind is Kind.LAY]
     told = run_lines(book, [row for row in job.rows if row.kind is not Kind.LAY])
-    by_locks = all(
-        line.joints == voice.say(TIED_BY_LOCK) for line in told
-    )  # nothing is locked then
-    with_locks = not by_locks and any(line.locks for line in told)
-    rows = tuple(
-        (
-            " ".join(filter(None, (strong(_unparted(line.name)), plain(line.cell)))),
-            plain(line.joints),
-            *((plain(line.locks),) if with_locks else ()),
-        )
-        for line in told
-    )
-    head = (
-        voice.say("Brace") if any(row.brace is not None for row in job.rows) else "",
-        _head(voice, job),
-        *((voice.say("Then lock"),) if with_locks else ()),
-    )
-    shares = (32, 130, 48) if with_locks else (48, 114)
+    ties = [row.joints for row in job.rows if row.kind is Kind.JOIN and len(row.joints) > 1]
+    tied = len(ties) == len(told) and all(row.locks for row in job.rows if row.joints in ties)
     counted = f"{clauses(voice, standing(book, job.steps))}."
     table: list[Flowable] = [
         *([Items(tuple(_floor_lines(book, laid)), ticked=True)] if laid else []),
         *_put_together(book, job.steps),
-        Grid(head, rows, shares, pad=CLOSEST_ROWS, after=5, ticked=True),
+        *(_ties(book, ties) if tied else [_table(book, job, told)]),
     ]
     check = Words(
         voice.say(
@@ -141,13 +143,35 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     return (*_beside_picture(book, table, job), check)
 
 
-def _head(voice: Voice, job: Job) -> str:
-    """What a table of a run says of each of its rows."""
-    if any(row.kind in (Kind.BRACE, Kind.SINGLE) for row in job.rows):
-        return voice.say("Joints in order")
-    if all(is_tying(row.step) for row in job.rows):
-        return voice.say("How it is tied")
-    return voice.say("Knots that meet")
+def _table(book: Book, job: Job, told: Sequence[RunLine]) -> Grid:
+    """The lines of a run: what is tied, along which joints, and which are locked then."""
+    voice = book.voice
+    with_locks = any(line.locks for line in told)
+    rows = tuple(
+        (
+            " ".join(filter(None, (strong(_unparted(line.name)), plain(line.cell)))),
+            plain(line.joints),
+            *((plain(line.locks),) if with_locks else ()),
+        )
+        for line in told
+    )
+    tied = any(row.kind in (Kind.BRACE, Kind.SINGLE) for row in job.rows)
+    head = (
+        voice.say("Brace") if any(row.brace is not None for row in job.rows) else "",
+        voice.say("Joints in order") if tied else voice.say("Knots that meet"),
+        *((voice.say("Then lock"),) if with_locks else ()),
+    )
+    shares = (32, 130, 48) if with_locks else (48, 114)
+    return Grid(head, rows, shares, pad=CLOSEST_ROWS, after=5, ticked=True)
+
+
+def _ties(book: Book, ties: Sequence[Sequence[str]]) -> list[Flowable]:
+    """Joints of parts that are tied to one another, in their order."""
+    told = book.voice.say("Tie in this order, one lock round all the knots of each:")
+    lines = [strong(" + ".join(joints)) for joints in ties]
+    half = (len(lines) + 1) // 2 if is_wide(book.paper) else len(lines)
+    lists = [Items(some, ticked=True, gap=2) for some in (lines[:half], lines[half:]) if some]
+    return [Words(plain(told)), Columns([[one] for one in lists], after=4)]
 
 
 def _put_together(book: Book, steps: Sequence[Step]) -> list[Flowable]:

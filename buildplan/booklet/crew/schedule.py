@@ -7,102 +7,147 @@ from collections.abc import Sequence
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.crew.times import chart, clock, place_name, timed_jobs, who_words
+from buildplan.booklet.crew.times import axis, clock, job_bar, place_name, timed_jobs, who_words
 from buildplan.document.blocks import Shown, Words, heading
-from buildplan.document.tables import Grid
-from buildplan.document.text import SMALL, plain, strong
+from buildplan.document.layout import is_wide
+from buildplan.document.tables import LEAST_SIDE, Grid
+from buildplan.document.text import plain, strong, unbroken
 from buildplan.evaluation.figures import minutes_words
 from buildplan.instructions.jobs import job_title
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
-from buildplan.language.phrases import people_counted
-from buildplan.language.voice import Voice
+from buildplan.language.phrases import people_counted, sentences
 from buildplan.sequence.jobs import Job
+from buildplan.sequence.model import Kind
 from buildplan.sequence.stretches import Stretch
 from buildplan.sequence.timetable import RESERVE, PlaceWork, Timetable, WorkPlace
 
-CLOSE_ROWS = 1.5
+CLOSE_ROWS = 1.2
+BAR_WIDE = 100.0  # a job's line
 
 
 def schedule(book: Book, work: Sequence[Job], plan: Timetable) -> list[Flowable]:
-    """Each part of the work as a chart by person and a table by job."""
+    """Each part of the work as a table by job, every job once, its bars over one clock."""
     voice = book.voice
     blocks: list[Flowable] = []
     for part in plan.parts:
         blocks += _part(book, work, part)
-    blocks.append(
-        Words(
-            voice.say(
-                "Estimates for practised hands, from the start of each part; {reserve} are held "
-                "back for breaks and bursts where it says latest. Who waits holds the work, hands "
-                "on locks and picks up.",
-                reserve=voice.percent(RESERVE),
-            ),
-            SMALL,
-        )
+    told = voice.say(
+        "Estimates for practised hands, from the start of each part; {reserve} are held back for "
+        "breaks and bursts where it says latest. Where one holds and another locks, whoever is "
+        "free comes over.",
+        reserve=voice.percent(RESERVE),
     )
-    return blocks
+    called = [_called_in(book, work, part) for part in plan.parts]
+    return [*blocks, Words(sentences(*called, plain(told)))]
 
 
 def _part(book: Book, work: Sequence[Job], part: PlaceWork) -> list[Flowable]:
     voice = book.voice
     in_workshop = part.place is WorkPlace.WORKSHOP
-    name = place_name(part.place, voice)
-    rows = tuple(
-        (
-            strong(voice.whole(taken[0].job.number)),
-            plain(job_title(voice, taken[0].job, book.told)),
-            ", ".join(f"{clock(one.start)} – {clock(one.finish)}" for one in taken),
-            plain(who),
-            "",
-        )
-        for taken, who in _by_job(part, work, voice)
-    )
     begin = (
         mark("Begin at the latest {time} before the vehicle leaves. We begin at: ____________")
         if in_workshop
         else mark("Begin at the latest {time} before it must stand. We begin at: ____________")
     )
     latest = minutes_words(part.minutes * (1 + RESERVE), voice)
-    enlarged = book.paper.picture_scale
     return [
         heading(
             voice.say(
                 "{part}: {time} for {people}",
-                part=name,
+                part=place_name(part.place, voice),
                 time=duration(voice, part.minutes),
                 people=people_counted(voice, book.facts.crew),
             )
         ),
         Words(voice.say(begin, time=strong(latest))),
-        Shown(
-            chart(
-                part,
-                work,
-                book.paper.measure / enlarged,
-                voice.say("{part}, by person", part=name),
-                voice,
-            ),
-            enlarged,
-        ),
-        Grid(
-            (
-                voice.say("Job"),
-                "",
-                voice.say("From – to"),
-                voice.say("Person: what"),
-                voice.say("Done at"),
-            ),
-            rows,
-            (10, 36, 30, 88, 18),
-            pad=CLOSE_ROWS,
-        ),
+        _table(book, work, part),
     ]
 
 
-def _by_job(part: PlaceWork, work: Sequence[Job], voice: Voice) -> list[tuple[list[Stretch], str]]:
-    """The jobs in the order in which they begin, each with its stretches by the same people."""
-    found: dict[tuple[int, str], list[Stretch]] = {}
+def _table(book: Book, work: Sequence[Job], part: PlaceWork) -> Grid:
+    """Every job of a part once, by its number; where the paper is wide its bar over the clock."""
+    voice, drawn = book.voice, is_wide(book.paper)
+    taken: dict[int, list[Stretch]] = {}
     for one in timed_jobs(part, work):
-        found.setdefault((one.job.number, who_words(one, voice)), []).append(one)
-    return [(taken, who) for (_, who), taken in found.items()]
+        taken.setdefault(one.job.number, []).append(one)
+    rows = [
+        (
+            strong(voice.whole(number)),
+            plain(job_title(voice, some[0].job, book.told)),
+            unbroken(f"{clock(some[0].start)} – {clock(max(one.finish for one in some))}"),
+            *(_bar(book, part, some) if drawn else ()),
+            plain(_who(book, some)),
+            "",
+        )
+        for number, some in sorted(taken.items())
+    ]
+    head = (
+        voice.say("Job"),
+        "",
+        voice.say("From – to"),
+        *([Shown(axis(part, BAR_WIDE), after=0)] if drawn else ()),
+        voice.say("Who"),
+        unbroken(voice.say("Done at")),
+    )
+    shares = (20, 104, 70, *((BAR_WIDE + 2 * LEAST_SIDE,) if drawn else ()), 150, 50)
+    return Grid(head, rows, shares, pad=CLOSE_ROWS)
+
+
+def _bar(book: Book, part: PlaceWork, some: Sequence[Stretch]) -> list[Flowable]:
+    """The line of a job, with its bars."""
+    number = some[0].job.number
+    return [Shown(job_bar(part, _times(some), BAR_WIDE, number, book.voice), after=0)]
+
+
+def _times(some: Sequence[Stretch]) -> list[tuple[float, float]]:
+    """When a job is worked at, each time once."""
+    found: list[tuple[float, float]] = []
+    for one in sorted(some, key=lambda one: one.start):
+        if found and one.start <= found[-1][1]:
+            found[-1] = found[-1][0], max(found[-1][1], one.finish)
+        else:
+            found.append((one.start, one.finish))
+    return found
+
+
+def _who(book: Book, some: Sequence[Stretch]) -> str:
+    """Who does what in a job, and how many more it takes."""
+    acts: dict[int, tuple[Kind, ...]] = {}
+    for one in some:
+        for person, kinds in one.acts.items():
+            acts[person] = (*acts.get(person, ()), *kinds)
+    told = who_words(dict(sorted(acts.items())), book.voice)
+    more = _more(book, some[0].job)
+    if not more:
+        return told
+    return book.voice.say_count(
+        "{told}; {number} more helps", "{told}; {number} more help", more, told=told
+    )
+
+
+def _more(book: Book, job: Job) -> int:
+    """How many people a job takes beside the crew."""
+    most = max(op.people for step in job.steps for op in step.operations)
+    return max(0, most - book.facts.crew)
+
+
+def _called_in(book: Book, work: Sequence[Job], part: PlaceWork) -> str:
+    """Markup: from when help has to be there, for jobs that take more people than the crew has."""
+    voice = book.voice
+    short = [one for one in timed_jobs(part, work) if _more(book, one.job)]
+    if not short:
+        return ""
+    most = max(_more(book, one.job) for one in short)
+    return voice.say_count(
+        "From {start} on {number} more person has to be there: {jobs}.",
+        "From {start} on {number} more people have to be there: {jobs}.",
+        most,
+        start=strong(clock(min(one.start for one in short))),
+        jobs=voice.listed(
+            [
+                voice.say("job {number}", number=number)
+                for number in sorted({one.job.number for one in short})
+            ]
+        ),
+    )

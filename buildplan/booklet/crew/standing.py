@@ -11,17 +11,21 @@ from buildplan.document.blocks import Items, heading
 from buildplan.document.layout import beside
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain
+from buildplan.instructions.times import duration
 from buildplan.language.phrases import clauses
 from buildplan.sequence.timetable import Timetable, WorkPlace
 
 
 def while_standing(book: Book, plan: Timetable) -> list[Flowable]:
-    """While it stands; taking down; waste; what was different this time."""
+    """While it stands; what was different this time; taking down; waste."""
     voice = book.voice
     after = [heading(voice.say("While it stands")), _looking_after(book)]
     took = [heading(voice.say("This time")), _this_time(book, plan)]
-    down = [heading(voice.say("Take it down")), _taking_down(book)]
-    return [*beside(book.paper, after, took, 0.44), *down]
+    return [
+        *beside(book.paper, after, took),
+        heading(voice.say("Take it down")),
+        _taking_down(book),
+    ]
 
 
 def _looking_after(book: Book) -> Items:
@@ -66,11 +70,11 @@ def _this_time(book: Book, plan: Timetable) -> Grid:
     """What was planned, beside room for what it took."""
     voice, facts, units = book.voice, book.facts, book.units
     width, height = (voice.tell(size_words(m, units)) for m in (facts.width_m, facts.height_m))
-    minutes = {part.place: voice.whole(round(part.minutes)) for part in plan.parts}
+    minutes = {part.place: duration(voice, part.minutes) for part in plan.parts}
     rows = (
-        (voice.say("Beforehand, minutes"), minutes.get(WorkPlace.WORKSHOP, ""), ""),
-        (voice.say("On site, minutes"), minutes.get(WorkPlace.SITE, ""), ""),
-        (voice.say("Balloons burst"), voice.whole(sum(p.spare for p in facts.purchases)), ""),
+        (voice.say("Beforehand"), minutes.get(WorkPlace.WORKSHOP, ""), ""),
+        (voice.say("On site"), minutes.get(WorkPlace.SITE, ""), ""),
+        (voice.say("Balloons burst"), "", ""),
         (voice.say("Width x height, measured"), f"{width} x {height}", ""),
     )
-    return Grid(("", voice.say("Planned"), voice.say("Took")), rows, (64, 50, 40), pad=2.5)
+    return Grid(("", voice.say("Planned"), voice.say("Took")), rows, (74, 54, 26), pad=2.0)

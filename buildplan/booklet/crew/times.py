@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 
-from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
-from buildplan.language.phrases import clauses, sentences
+from buildplan.language.phrases import clauses
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind
@@ -18,9 +17,9 @@ INK, SOFT, GRID = "#1A1A1A", "#595959", "#D8D6CF"
 BARS = ("#D5DEE6", "#F0EBDD")
 LANE, BAR, NAME, TYPE, FOOT = 30.0, 16.0, 62.0, 9.0, 17.0
 LANE_GAP = 3.0  # below a bar; a number may stand above it
+LESSER = frozenset({Kind.SINGLE, Kind.TAG, Kind.LAY, Kind.SETTLE})  # done on the way
 GRIDS = (5, 10, 15, 30, 60, 120, 240, 480)
-SLIVER = 4.0  # a bar as narrow has a number only where its job has no other
-AT_ONCE = 0.5  # minutes: what goes on after so short a time is one bar
+BAR_HIGH, LEAST_APART = 12.0, 38.0  # of a job's own line; of the times above it
 MOST_LANES = 12
 
 
@@ -52,9 +51,15 @@ def timed_jobs(part: PlaceWork, jobs: Sequence[Job]) -> tuple[Stretch, ...]:
     return stretches(part, [jobs])
 
 
-def who_words(timed: Stretch, voice: Voice) -> str:
-    """`1 and 2: sizes, pairs` or `1: braces, singles; 2: locks`."""
-    return act_words(timed.acts, voice)
+def who_words(acts_of: Mapping[int, Sequence[Kind]], voice: Voice) -> str:
+    """Who is at a job: `1 and 2`, or `1: braces; 2: locks` where they do not do the same."""
+    if len({frozenset(kinds) for kinds in acts_of.values()}) == 1:
+        return _people([person + 1 for person in acts_of], voice)
+    chief = {
+        person: [kind for kind in kinds if kind not in LESSER] or kinds
+        for person, kinds in acts_of.items()
+    }
+    return act_words(chief, voice)
 
 
 def act_words(acts_of: Mapping[int, Sequence[Kind]], voice: Voice) -> str:
@@ -73,102 +78,51 @@ def _people(numbers: Sequence[int], voice: Voice) -> str:
     return voice.listed([voice.whole(number) for number in numbers])
 
 
-Times = list[tuple[float, float]]
+Times = Sequence[tuple[float, float]]
 
 
-def bars(part: PlaceWork, timed: Iterable[Stretch], person: int) -> list[tuple[Stretch, Times]]:
-    """When a person is at which job, from when till when each time. What is done for two jobs at
-    once counts for the later one; of a job that has no other time the first half is its own."""
-    found: list[tuple[Stretch, Times]] = []
-    later: Times = []
-    for one in reversed([*timed]):
-        steps = {step.number for step in one.job.steps}
-        spans = [s for s in part.spans if s.person == person and steps & set(s.steps)]
-        # short work is told together with what follows it, across the end of a job
-        times = [(max(s.start, one.start), min(s.finish, one.finish)) for s in spans]
-        whole = _joined([(start, finish) for start, finish in times if finish > start])
-        if not whole:
-            continue
-        own = _outside(whole, later)
-        if not own:
-            start, finish = whole[0]
-            own = [(start, (start + finish) / 2)]
-            found = [(other, _outside(others, own) or others) for other, others in found]
-        found.append((one, own))
-        later = _joined([*later, *whole])
-    return found[::-1]
+def axis(part: PlaceWork, width: float) -> Picture:
+    """The clock above the bars of a part."""
+    ticks = _ticks(part, width)
+    marks = [
+        Label((x, 2), clock(minutes), TYPE, SOFT, anchor=anchor) for minutes, x, anchor in ticks
+    ]
+    return Picture(width, TYPE + 3, tuple(marks), ", ".join(clock(at) for at, *_ in ticks))
 
 
-def _joined(times: Times) -> Times:
-    """The same times without gaps too short to be drawn, in their order."""
-    whole: Times = []
-    for start, finish in sorted(times):
-        if whole and start <= whole[-1][1] + AT_ONCE:
-            whole[-1] = (whole[-1][0], max(finish, whole[-1][1]))
-        else:
-            whole.append((start, finish))
-    return whole
+def job_bar(part: PlaceWork, times: Times, width: float, number: int, voice: Voice) -> Picture:
+    """When a job is worked at, on a line as long as the part."""
+    scale = width / part.minutes
+    marks: list[Mark] = [
+        Polyline(((x, 0), (x, BAR_HIGH)), Ink(stroke=GRID, width=0.6))
+        for _, x, _ in _ticks(part, width)
+    ]
+    for start, finish in times:
+        left, right = start * scale, max(finish * scale, start * scale + 1.5)
+        box = ((left, 1), (right, 1), (right, BAR_HIGH - 1), (left, BAR_HIGH - 1))
+        marks.append(Polyline(box, Ink(BARS[0], INK, 0.7), closed=True))
+    told = [
+        voice.say(
+            "job {number} from {start} to {finish}",
+            number=number,
+            start=clock(start),
+            finish=clock(finish),
+        )
+        for start, finish in times
+    ]
+    return Picture(width, BAR_HIGH, tuple(marks), ", ".join(told))
 
 
-def _outside(times: Times, others: Times) -> Times:
-    """What of some times is in none of the `others`, and long enough to be drawn."""
-    left = times
-    for start, finish in others:
-        left = [
-            part
-            for one in left
-            for part in ((one[0], min(one[1], start)), (max(one[0], finish), one[1]))
-            if part[1] > part[0] + AT_ONCE
-        ]
-    return left
-
-
-def chart(part: PlaceWork, jobs: Sequence[Job], width: float, title: str, voice: Voice) -> Picture:
-    """A lane for each person, a bar with its number for each job, and the clock below."""
-    timed = timed_jobs(part, jobs)
-    people = sorted({span.person for span in part.spans})[:MOST_LANES]
-    height = LANE * len(people) + FOOT
-    scale = (width - NAME - 12) / part.minutes
-    every = next((g for g in GRIDS if g * scale >= 34), GRIDS[-1])
-    marks: list[Mark] = []
-    for i in range(int(part.minutes // every) + 1):
-        x = NAME + i * every * scale
-        marks.append(Polyline(((x, FOOT - 3), (x, height)), Ink(stroke=GRID, width=0.6)))
-        hours, minutes = divmod(i * every, 60)
-        marks.append(Label((x, 3), f"{hours}:{minutes:02}", TYPE, SOFT))
-    told = []
-    for lane, person in enumerate(people):
-        low = height - LANE * (lane + 1) + LANE_GAP
-        marks.append(Label((0, low + 5), lane_name(person, voice), TYPE, INK, anchor="start"))
-        told_here, taken = [], 0.0
-        numbers: list[Mark] = []
-        for one, times in bars(part, timed, person):
-            sides = [(NAME + start * scale, NAME + finish * scale) for start, finish in times]
-            for left, right in sides:
-                box = ((left, low), (right, low), (right, low + BAR), (left, low + BAR))
-                fill = BARS[one.job.number % 2]
-                marks.append(Polyline(box, Ink(fill, INK, 0.7), closed=True))
-            number = str(one.job.number)
-            wide = text_width(number, TYPE, bold=True) + 3
-            longest = max(right - left for left, right in sides)
-            for left, right in sides:
-                at = ((left + right) / 2, low + BAR / 2 - TYPE * 0.36)
-                if right - left <= wide:  # above the bar, clear of the number before it
-                    if right - left < min(SLIVER, longest):
-                        continue
-                    at = (max(at[0], taken + wide / 2), low + BAR + 2)
-                    taken = at[0] + wide / 2
-                numbers.append(Label(at, number, TYPE, INK, bold=True))
-            at_work = voice.say(
-                "job {number} from {start} to {finish}",
-                number=number,
-                start=clock(times[0][0]),
-                finish=clock(times[-1][1]),
-            )
-            told_here.append(at_work)
-        marks += numbers
-        told.append(lane_words(person, ", ".join(told_here), voice))
-    return Picture(width, height, tuple(marks), sentences(f"{title}.", *told))
+def _ticks(part: PlaceWork, width: float) -> list[tuple[float, float, str]]:
+    """Round times on the clock of a part: minutes, how far along they are, and where their words
+    are held."""
+    scale = width / part.minutes
+    every = next((g for g in GRIDS if g * scale >= LEAST_APART), GRIDS[-1])
+    ticks = [(i * every, i * every * scale) for i in range(int(part.minutes // every) + 1)]
+    return [
+        (minutes, x, "start" if not x else "end" if x + LEAST_APART / 2 > width else "middle")
+        for minutes, x in ticks
+    ]
 
 
 def place_name(place: WorkPlace, voice: Voice) -> str:
