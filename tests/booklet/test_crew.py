@@ -222,18 +222,14 @@ def test_timetable_has_every_job_and_no_time_in_which_nobody_is_at_it(book: Book
                 assert one.finish - one.start == pytest.approx(MINUTES[Kind.INSPECT])
 
 
-def test_the_schedule_has_every_job_once_and_counts_who_is_called_in(
-    book: Book, printed: bytes
-) -> None:
+def test_the_schedule_has_every_job_once_and_who_is_called_in(book: Book, printed: bytes) -> None:
     text = words_of(printed)
     told = text[text.index("Who does what when") : text.index("Estimates for practised hands")]
     assert len(re.findall(r"\d+:\d\d – \d+:\d\d", told)) == len(jobs(book.steps))
-    needed = max(op.people for step in book.steps for op in step.operations)
-    more = needed - book.facts.crew
+    more = max(op.people for step in book.steps for op in step.operations) - book.facts.crew
     assert (f"{more} more" in told) == (more > 0)
-    plan = timetable(book.steps, crew_of(book.facts.crew), {})
-    for part in plan.parts:  # the front says the same times as the schedule
-        assert text.count(duration(Voice(), part.minutes)) >= 3
+    for part in timetable(book.steps, crew_of(book.facts.crew), {}).parts:
+        assert text.count(duration(Voice(), part.minutes)) >= 3  # the same on every page
 
 
 # 16 pt is the usual least for large print (from memory)
