@@ -17,7 +17,6 @@ from type_sizes import type_sizes
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.loads import joints_words
-from buildplan.booklet.common.manner import lifting
 from buildplan.booklet.crew.run_lines import run_lines
 from buildplan.booklet.crew.times import timed_jobs
 from buildplan.booklet.editions import print_booklet
@@ -31,7 +30,6 @@ from buildplan.evaluation.ballast import ballast_kg
 from buildplan.evaluation.passing import Door
 from buildplan.framework.counts import balloon_counts
 from buildplan.instructions.jobs import job_row
-from buildplan.instructions.times import duration
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import JobKind, jobs
 from buildplan.sequence.labour import MINUTES
@@ -221,17 +219,6 @@ def test_timetable_has_every_job_and_no_time_in_which_nobody_is_at_it(book: Book
             assert one.acts
             if one.job.kind is JobKind.LOOK_OVER:
                 assert one.finish - one.start == pytest.approx(MINUTES[Kind.INSPECT])
-
-
-def test_the_schedule_has_every_job_once_and_who_comes(book: Book, printed: bytes) -> None:
-    told = words_of(printed).split("Who does what when")[-1].split("Estimates for practised")[0]
-    assert len(re.findall(r"\d+:\d\d – \d+:\d\d", told)) == len(jobs(book.steps))
-    more = lifting(book) - book.facts.crew
-    assert (f"{more} more" in told) == (more > 0)
-    for part in timetable(book.steps, crew_of(book.facts.crew), {}).parts:
-        assert (
-            words_of(printed).count(duration(Voice(), part.minutes)) >= 3
-        )  # the same on every page
 
 
 LARGE_PT = 16.0  # the usual least for large print (from memory)

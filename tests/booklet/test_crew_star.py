@@ -1,0 +1,55 @@
+"""The crew pages of the star: how it is tied, who does what when, the same times on all pages."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+import pytest
+import shipped
+from page_words import words_of
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.manner import lifting
+from buildplan.booklet.crew.hand_moves import hand_moves
+from buildplan.booklet.editions import print_booklet
+from buildplan.instructions.times import duration
+from buildplan.language.voice import Voice
+from buildplan.sequence.jobs import jobs
+from buildplan.sequence.timetable import crew_of, timetable
+
+
+@pytest.fixture(scope="module")
+def book() -> Book:
+    return replace(shipped.book_of("reading_star"), edition="crew")
+
+
+@pytest.fixture(scope="module")
+def text(book: Book) -> str:
+    return words_of(print_booklet(book))
+
+
+def test_the_schedule_has_every_job_once_and_says_who_comes(book: Book, text: str) -> None:
+    told = text[text.index("Beforehand, in the workshop: 1 h 50") :]
+    told = told[told.index("Begin at the latest") : told.index("Estimates for practised hands")]
+    assert len(re.findall(r"\d+:\d\d – \d+:\d\d", told)) == len(jobs(book.steps))
+    more = lifting(book) - book.facts.crew
+    assert more == 1
+    assert f"{more} more helps" in told
+    for part in timetable(book.steps, crew_of(book.facts.crew), {}).parts:
+        assert text.count(duration(Voice(), part.minutes)) >= 3  # the same on all pages
+
+
+def test_every_word_of_a_table_is_told_before_it(text: str) -> None:
+    """What people who had not seen the piece asked for: brace, lock, single, shares, tip, dip."""
+    before = text[: text.index("Joints in order")]
+    for word in ("joint: ", "knot on knot: ", "shares: ", "brace: ", "lock: ", "single: "):
+        assert word in before, word
+    for word in ("tip: ", "dip: "):
+        assert word in before, word
+    assert "this knot is joint 1" in before
+    assert "two half turns" in before
+
+
+def test_a_move_is_shown_once(book: Book) -> None:
+    assert len(hand_moves(book)) == 2  # a brace; a lock beside a free end
