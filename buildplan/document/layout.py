@@ -86,6 +86,28 @@ class Columns(Flowable):  # type: ignore[misc]
             x += wide + self._gap
 
 
+class Either(Flowable):  # type: ignore[misc]
+    """A block that stays whole, if a page has room for it; other blocks that hold the same, and can
+    be parted, where the rest of a page has not."""
+
+    def __init__(self, whole: Flowable, parted: Blocks) -> None:
+        super().__init__()
+        self._whole, self._parted = whole, list(parted)
+        self.spaceAfter = whole.getSpaceAfter()
+
+    def wrap(self, width: float, room: float) -> tuple[float, float]:
+        self.width, self._room = width, room
+        _, self.height = self._whole.wrapOn(self.canv, width, room)
+        return width, self.height
+
+    def split(self, width: float, room: float) -> list[Flowable]:
+        fits, rest = split_stack(self._parted, width, room, self.canv)
+        return [*fits, *rest] if fits else []
+
+    def draw(self) -> None:
+        draw_stack([self._whole], self.canv, 0, self.height, self.width, self._room)
+
+
 class Boxed(Flowable):  # type: ignore[misc]
     """Blocks within a strong line, as the regulation's warning stands, or on a ground."""
 

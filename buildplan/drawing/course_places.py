@@ -10,11 +10,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Collection, Mapping
+from math import fsum
 
 import numpy as np
 
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.marks import Point
+from buildplan.framework.model import Framework
+from buildplan.sequence.laid import RoundCourse
 
 HALF, ON_AXIS = 0.5, 0.1
 
@@ -42,5 +45,39 @@ def places_from_above(
     found: dict[str, Point] = {}
     for joint, place, out in zip(joints, places, away, strict=True):
         angle = math.atan2(float(axis[2] - place[2]), float(place[0] - axis[0]))
-        found[joint] = (float(out) * math.cos(angle), float(out) * math.sin(angle))
+        found[joint] = _toward(angle, float(out))
     return found
+
+
+def places_lying(
+    at: Mapping[str, FloatArray], framework: Framework, course: RoundCourse
+) -> dict[str, Point]:
+    """Where the joints of a ring lie on its plan, and those of its zigzag, which lies flat round it
+    before it comes up; metres, as of `places_from_above`. The other knots of the zigzag lie so far
+    out as its balloons are long, by the law of cosines."""
+    ring = course.ring.chain.joints
+    middle = np.mean([at[joint] for joint in ring], axis=0)
+    off = {joint: at[joint] - middle for joint in ring}
+    near = fsum(math.hypot(one[0], one[2]) for one in off.values()) / len(ring)
+    found = {joint: _toward(math.atan2(-one[2], one[0]), near) for joint, one in off.items()}
+    walk = course.up.chain.joints if course.up is not None else ()
+    for number, tip in enumerate(walk):
+        if tip in off:
+            continue
+        beside = (walk[number - 1], walk[(number + 1) % len(walk)])
+        x, y = (fsum(found[joint][axis] for joint in beside) / 2 for axis in (0, 1))
+        apart = math.dist(found[beside[0]], found[beside[1]]) / 2
+        links = (id_ for id_ in framework.links_at[tip] if _leads_to(framework, id_, beside))
+        long = min(framework.balloons[framework.link[id_].balloon].tie_to_tie_m for id_ in links)
+        beyond = math.sqrt(max(long**2 - apart**2, 0.0))
+        found[tip] = _toward(math.atan2(y, x), math.hypot(x, y) + beyond)
+    return found
+
+
+def _leads_to(framework: Framework, id_: str, joints: Collection[str]) -> bool:
+    one = framework.link[id_]
+    return one.start in joints or one.finish in joints
+
+
+def _toward(angle: float, far: float) -> Point:
+    return far * math.cos(angle), far * math.sin(angle)

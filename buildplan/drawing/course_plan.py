@@ -10,20 +10,21 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from buildplan.drawing.course_places import places_from_above
+from buildplan.drawing.course_places import places_from_above, places_lying
 from buildplan.drawing.eye import EYE_PT, Eye, eye_marks
 from buildplan.drawing.line_art import INK, PAPER, SOFT, TYPE, between
-from buildplan.drawing.map_style import joint_marks, joint_radius
+from buildplan.drawing.map_style import HALF_HIGH, half_wide, named_joint, to_edge
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.order_discs import NUMBER_RADIUS, order_disc
+from buildplan.drawing.plan_locks import UPRIGHT_PT, rounds_of_locks, ways_of_rounds
 from buildplan.drawing.techniques.props import link, signs
 from buildplan.drawing.techniques.rings import round_points
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.model import Framework, LongChain
+from buildplan.sequence.laid import RoundCourse
 from buildplan.shape.model import Shape
 
 # A balloon is drawn so stout for its length; the way round runs so far, in degrees, outside.
-UPRIGHT_PT = 3.0
 STOUT, STOUTEST, WAY_DEG = 0.5, 0.62, 62.0
 BESIDE_EYE_DEG = 6.0
 ROUND_PT = 14.0
@@ -31,6 +32,7 @@ OFF_MIDDLE = 0.15  # of the course: a joint nearer to its middle is no way round
 LETTER_PT = TYPE + 0.5
 ROOMY = math.radians(70.0)  # between two balloons
 AT_LEAST_M = 1e-6
+AT_LEAST_RAD = 0.05
 SINGLE = Ink(stroke=PAPER, width=1.6, dash=(1.4, 2.4))
 
 
@@ -39,7 +41,7 @@ class PlannedCourse:
     """What a course brings together: the chains that come in, the balloons that are tied in
     between two joints, those of chains that lie there since before, those that stand already, its
     joints in the order in which they are tied, and those of the other ends that are tied before
-    and later."""
+    and later; whether they are locked. A first ring lies `flat`, its zigzag round it."""
 
     chains: tuple[LongChain, ...]
     between: tuple[str, ...]
@@ -48,6 +50,8 @@ class PlannedCourse:
     tied: tuple[str, ...]
     before: frozenset[str]
     later: frozenset[str]
+    locked: bool = False
+    flat: RoundCourse | None = None
 
     @property
     def links(self) -> tuple[str, ...]:
@@ -73,12 +77,14 @@ def course_plan(
         one = framework.link[id_]
         if len(_chain_of(framework)[id_].chain.links) == 1:
             marks.append(Polyline((spots[one.start], spots[one.finish]), SINGLE))
-    radius = joint_radius(framework)
+    rounds = ways_of_rounds(framework, shape, course.tied, spots)
+    marks += rounds_of_locks(framework, rounds, spots)
     for joint, spot in sorted(spots.items()):
         before, later = joint in course.before, joint in course.later
-        marks += joint_marks(spot, radius, joint, skipped=later, locked=False, repeat=before)
+        marks += named_joint(spot, joint, later=later, before=before)
     for place, joint in enumerate(course.tied, 1):
-        marks += order_disc(joint, place, _number_at(framework, course, joint, spots))
+        taken = [way for way in rounds.get(joint, ()) if way is not None]
+        marks += order_disc(joint, place, _number_at(framework, course, joint, spots, taken))
     marks += page.way
     marks.append(Label((2, page.high - TYPE), seen, TYPE, INK, anchor="start"))
     return Picture(across, page.high, tuple(marks), alt, (("picture", "plan of a course"),))
@@ -99,9 +105,13 @@ def _on_page(framework: Framework, shape: Shape, course: PlannedCourse, across: 
     links = [framework.link[id_] for id_ in course.links]
     joints = {joint for one in links for joint in (one.start, one.finish)} | set(course.tied)
     own = framework.built_with(course.tied[0]).joints
-    flat = places_from_above(shape.at, own, joints)
+    flat = (
+        places_from_above(shape.at, own, joints)
+        if course.flat is None
+        else places_lying(shape.at, framework, course.flat)
+    )
     reach = max(max(math.hypot(*spot) for spot in flat.values()), AT_LEAST_M)
-    radius = joint_radius(framework)
+    radius = max(map(half_wide, joints))
     scale = (across / 2 - radius - ROUND_PT - EYE_PT / 2) / reach
     ways = [
         math.atan2(y, x)
@@ -110,7 +120,7 @@ def _on_page(framework: Framework, shape: Shape, course: PlannedCourse, across: 
     ]
     far = across / 2 - EYE_PT / 2
     round_it = _way_round(ways, far)
-    about = radius + 2 * NUMBER_RADIUS
+    about = HALF_HIGH + 2 * NUMBER_RADIUS
     heights = [scale * y + side * about for _, y in flat.values() for side in (-1, 1)]
     heights += [y + side * EYE_PT / 2 for _, y in round_it for side in (-1, 1)]
     low, high = min(heights), max(heights) + TYPE
@@ -178,9 +188,14 @@ def _usual(framework: Framework, chain: LongChain) -> str:
 
 
 def _number_at(
-    framework: Framework, course: PlannedCourse, joint: str, spots: Mapping[str, Point]
+    framework: Framework,
+    course: PlannedCourse,
+    joint: str,
+    spots: Mapping[str, Point],
+    taken: Sequence[float],
 ) -> Point:
-    """Where the turn of a joint stands: beside its disc, in the widest gap between balloons."""
+    """Where the turn of a joint stands: beside its disc, in the widest gap between balloons that is
+    not `taken`."""
     x, y = spots[joint]
     ways = sorted(
         math.atan2(spots[end][1] - y, spots[end][0] - x)
@@ -189,6 +204,12 @@ def _number_at(
         if joint in (framework.link[id_].start, framework.link[id_].finish) and end != joint
     )
     after = [*ways[1:], ways[0] + 2 * math.pi]
-    gap, way = max((round(b - a, 6), (a + b) / 2) for a, b in zip(ways, after, strict=True))
-    far = joint_radius(framework) + NUMBER_RADIUS * (0.9 if gap > ROOMY else 0.6)
+    gaps = [(round(b - a, 6), (a + b) / 2) for a, b in zip(ways, after, strict=True)]
+    free = [(gap, way) for gap, way in gaps if not any(_is_near(way, one) for one in taken)]
+    gap, way = max(free or gaps)
+    far = to_edge(joint, way) + NUMBER_RADIUS * (0.9 if gap > ROOMY else 0.6)
     return x + far * math.cos(way), y + far * math.sin(way)
+
+
+def _is_near(way: float, other: float) -> bool:
+    return abs((way - other + math.pi) % (2 * math.pi) - math.pi) < AT_LEAST_RAD

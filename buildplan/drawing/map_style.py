@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 
 from buildplan.drawing.fonts import text_width
+from buildplan.drawing.labels import rounded_box
 from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT, TYPE, disc, lock_mark
 from buildplan.drawing.marks import Ink, Label, Mark, Point, Polyline
 from buildplan.framework.model import Framework
@@ -14,6 +15,7 @@ JOINT_FILL = "#2E4756"
 REPEAT_FILL = "#E3E7EA"
 # long chains are told apart by their dashes as well as by their letter
 CHAIN_DASHES: tuple[tuple[float, ...], ...] = ((), (6, 4), (2, 2), (9, 2, 2, 2))
+HALF_HIGH = 6.6  # half the height of the plate of a joint's name
 LOCK_RADIUS = 1.9
 LOCK_HALF = 2.2 * LOCK_RADIUS  # of the two rounds of a lock together
 
@@ -73,6 +75,28 @@ def joint_marks(
     if locked:
         marks += lock_mark(lock_place(at, radius), LOCK_RADIUS, -45)
     return marks
+
+
+def half_wide(label: str) -> float:
+    """Half the width of the plate that a joint's name has on the plan of a course."""
+    return max(HALF_HIGH, text_width(label, TYPE, bold=True) / 2 + 2.6)
+
+
+def to_edge(label: str, way: float) -> float:
+    """How far it is from the middle of a joint's plate to its edge, some way (radians)."""
+    across, up = abs(math.cos(way)), abs(math.sin(way))
+    return min(half_wide(label) / max(across, 1e-9), HALF_HIGH / max(up, 1e-9))
+
+
+def named_joint(at: Point, label: str, *, later: bool, before: bool) -> list[Mark]:
+    """A joint's name on a plate, which leaves more to be seen of what is about it than a disc does:
+    dark; open when it is tied later; pale when it was tied before."""
+    (x, y), wide = at, half_wide(label)
+    fill, ink = (PAPER, INK) if later else (REPEAT_FILL, SOFT) if before else (JOINT_FILL, PAPER)
+    rim = PALE if before and not later else INK if later else JOINT_FILL
+    edges = (x - wide, y - HALF_HIGH, x + wide, y + HALF_HIGH)
+    plate = rounded_box(edges, HALF_HIGH, Ink(fill, rim, 1.1 if later else 0.8))
+    return [plate, Label((x, y - TYPE * 0.36), label, TYPE, ink, bold=True)]
 
 
 def lock_place(at: Point, radius: float) -> Point:

@@ -17,10 +17,11 @@ from buildplan.drawing.course_plan import SINGLE, PlannedCourse
 from buildplan.drawing.eye import Eye, eye_marks
 from buildplan.drawing.labels import DARK, Tag, joint_dot, tag_size
 from buildplan.drawing.line_art import lock_mark
-from buildplan.drawing.map_style import LOCK_RADIUS, joint_marks
+from buildplan.drawing.map_style import LOCK_RADIUS, half_wide, named_joint
 from buildplan.drawing.marks import Circle, Ink, Mark, Picture, Point, Polyline
 from buildplan.drawing.order_discs import order_disc
 from buildplan.drawing.panel import Panel
+from buildplan.drawing.plan_locks import gap_round
 from buildplan.drawing.scene import LEAST_RING_PT, RING_LINE
 from buildplan.drawing.symbols import OUTLINE_LINE
 from buildplan.drawing.visibility import behind_new, joints_m
@@ -39,7 +40,8 @@ from buildplan.drawing.way_round import (
 WIDE, HIGH = 42.0, 20.0
 MIDDLE: Point = (WIDE / 2, HIGH / 2)
 TAG_PT = 9.0
-TWIST_PT, DISC_PT = 5.5, 9.0
+LOCK_FILL = "#FFFFFF"
+TWIST_PT = 5.5
 
 
 class PictureSign(Enum):
@@ -66,6 +68,7 @@ class PictureSign(Enum):
     LATER = auto()
     BEFORE = auto()
     BETWEEN = auto()
+    GAP = auto()
     ROUND = auto()
 
 
@@ -100,6 +103,7 @@ def plan_signs(course: PlannedCourse) -> frozenset[PictureSign]:
         PictureSign.LATER: bool(course.later),
         PictureSign.BEFORE: bool(course.before),
         PictureSign.BETWEEN: bool(course.between),
+        PictureSign.GAP: course.locked,
         PictureSign.ROUND: len(course.tied) > 1,
     }
     return frozenset(sign for sign, is_shown in shown.items() if is_shown)
@@ -203,17 +207,25 @@ def _place(joint: str) -> list[Mark]:
 
 
 def _turn(joint: str) -> list[Mark]:
-    return [*_disc(joint), *order_disc(joint, 1, (MIDDLE[0] + 12.0, MIDDLE[1] + 4.0))]
+    return [
+        *_disc(joint),
+        *order_disc(joint, 1, (MIDDLE[0] + half_wide(joint) + 3.0, MIDDLE[1] + 4.0)),
+    ]
 
 
 def _disc(joint: str, *, later: bool = False, before: bool = False) -> list[Mark]:
-    return joint_marks(MIDDLE, DISC_PT, joint, skipped=later, locked=False, repeat=before)
+    return named_joint(MIDDLE, joint, later=later, before=before)
 
 
 def _between(joint: str) -> list[Mark]:
     ends = ((6.0, HIGH / 2), (WIDE - 6.0, HIGH / 2))
     outline = Polyline(ends, Ink(stroke=DARK, width=8.0))
     return [outline, Polyline(ends, SINGLE)]
+
+
+def _gap(joint: str) -> list[Mark]:
+    spots = {joint: MIDDLE}
+    return [*gap_round(joint, 0.0, spots, LOCK_FILL), *_disc(joint)]
 
 
 def _round(joint: str) -> list[Mark]:
@@ -243,5 +255,6 @@ _DRAWN: Mapping[PictureSign, Callable[[str], list[Mark]]] = {
     PictureSign.LATER: partial(_disc, later=True),
     PictureSign.BEFORE: partial(_disc, before=True),
     PictureSign.BETWEEN: _between,
+    PictureSign.GAP: _gap,
     PictureSign.ROUND: _round,
 }

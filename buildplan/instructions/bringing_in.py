@@ -71,6 +71,8 @@ def _taking(context: Context, step: Step) -> list[Doing]:
     if not closed:
         return [Doing(sentences(take, tag), Kind.TAG)]
     close = _close(voice, every=every, odd=any(chain.odd is not None for chain in closed))
+    if every:
+        return [Doing(sentences(take, close, tag), Kind.CLOSE_RING)]
     return [Doing(sentences(take, close), Kind.CLOSE_RING), Doing(tag, Kind.TAG)]
 
 
@@ -103,8 +105,8 @@ def _laid(context: Context, step: Step) -> list[str]:
     course, rows = round_of(context, step), rows_of(coming(context, step))
     if course is not None and course.up is not None:
         told = context.voice.say(
-            "Chain {ring} lies flat, chain {zigzag} round it: every second knot at the knot of"
-            " {ring} with its name, the others pointing outwards.",
+            "Chain {ring} lies flat, chain {zigzag} round it: its tail knots at the knots of {ring}"
+            " with their names, its neck knots pointing outwards.",
             ring=course.ring.letter,
             zigzag=course.up.letter,
         )
@@ -191,10 +193,11 @@ def _holding(context: Context, step: Step) -> Sequence[Doing]:
     if any(context.teacher(way, step) is not None for way in ways):
         return ()
     told = context.voice.say(
-        "From now on one holds what stands upright, and the knots of the joint together, while"
-        " another locks it."
+        "From now on two work at each joint: one stands before it, steadies what stands and holds"
+        " the knots of the joint together with both hands; the other reaches in over the top and"
+        " locks it."
     )
-    return (Doing(told),)
+    return (Doing(told, Kind.STAND_UP),)
 
 
 def _close(voice: Voice, *, every: bool, odd: bool) -> str:

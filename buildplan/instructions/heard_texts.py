@@ -53,6 +53,7 @@ class Texts:
             "chain": heard(voice, read_back.TAKE_CHAIN, length=r"\w+", colour=colour),
             "single": heard(voice, read_back.TAKE_SINGLE, colour=colour),
             "lock": heard(voice, read_back.TAKE_LOCK, colour=colour),
+            "lying lock": heard(voice, read_back.TAKE_LOCK_LYING, colour=colour),
             "layer lock": heard(voice, read_back.TAKE_LOCK_OF_ONE_LAYER, colour=colour),
             "these": heard(voice, read_back.THESE_ROUNDS, colour=colour),
             "like": heard(voice, read_back.LIKE_PART, step=r"\d[\d.,]*?"),
@@ -82,7 +83,7 @@ class Texts:
             taken.short[self.length_of(found["length"])] = found["colour"]
         for found in self._told("single", text):
             taken.single = found["colour"]
-        for sort in ("lock", "layer lock", "these"):
+        for sort in ("lock", "lying lock", "layer lock", "these"):
             for found in self._told(sort, text):
                 taken.rounds = found["colour"]
 

@@ -9,9 +9,15 @@ from buildplan.instructions.coming import coming, is_first, is_last, round_of
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import RowWords
 from buildplan.instructions.moves import Hand
-from buildplan.instructions.read_back import TAKE_LOCK, TAKE_LOCK_OF_ONE_LAYER, THESE_ROUNDS
+from buildplan.instructions.read_back import (
+    TAKE_LOCK,
+    TAKE_LOCK_LYING,
+    TAKE_LOCK_OF_ONE_LAYER,
+    THESE_ROUNDS,
+)
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
+from buildplan.sequence.laid import is_regular, lies_alone
 from buildplan.sequence.model import Access, Kind, Step, Turn
 from buildplan.source.runs import runs_words
 
@@ -23,12 +29,10 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
     voice = context.voice
     if not step.locks:
         return
-    if context.teacher(Hand.LOCK, step) is None:
-        part = context.framework.part_at(step.locks[0])
-        one_layer = (part.name if part else "") in context.figures.one_layer
-        taken = TAKE_LOCK_OF_ONE_LAYER if one_layer else TAKE_LOCK
-        yield voice.say(taken, colour=context.lock_name(step.locks[0]))
-        if step.times > 1:
+    if context.teacher(_move(context, step), step) is None:
+        yield voice.say(_taking(context, step), colour=context.lock_name(step.locks[0]))
+        yield from _lying(context, step)
+        if step.times > 1 and context.teacher(Hand.LOCK_LYING, step) is None:
             yield voice.say("Lock each before you go on to the next.")
     elif _rounds_before(context, step) != context.lock_name(step.locks[0]):
         yield voice.say(THESE_ROUNDS, colour=context.lock_name(step.locks[0]))
@@ -36,6 +40,41 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
     earlier = context.steps[: step.number - 1] if sides else ()
     told = {words for other in earlier for words in _sides(context, other)}
     yield from (words for words in sides if words not in told)
+
+
+def _move(context: Context, step: Step) -> Hand:
+    """The move by which the joints of a step are locked: those of the first ring as they lie."""
+    lying = bool(coming(context, step)) and is_first(context, step) and _rises(context, step)
+    return Hand.LOCK_LYING if lying else Hand.LOCK
+
+
+def _rises(context: Context, step: Step) -> bool:
+    """Whether a step brings in a ring with a zigzag that comes up from it, and nothing else."""
+    course = round_of(context, step)
+    return course is not None and lies_alone(course, context.framework)
+
+
+def _taking(context: Context, step: Step) -> str:
+    """The message that says which lock is taken, and for most how it is laid."""
+    if _move(context, step) is Hand.LOCK_LYING:
+        return TAKE_LOCK_LYING
+    part = context.framework.part_at(step.locks[0])
+    one_layer = (part.name if part else "") in context.figures.one_layer
+    return TAKE_LOCK_OF_ONE_LAYER if one_layer else TAKE_LOCK
+
+
+def _lying(context: Context, step: Step) -> Iterator[str]:
+    """How the lock of a joint of the first ring is laid, which lies flat: from on top."""
+    course = round_of(context, step)
+    if _move(context, step) is Hand.LOCK_LYING and course is not None and course.up is not None:
+        yield context.voice.say(
+            "Lay its knot on top of the joint: one round goes down in the middle of ring {ring},"
+            " the other between the two balloons of chain {zigzag}. Lift the joint, twist the two"
+            " rounds past each other underneath by two half turns, until both sit tight, and lay it"
+            " down: underneath will be the outside.",
+            ring=course.ring.letter,
+            zigzag=course.up.letter,
+        )
 
 
 def _sides(context: Context, step: Step) -> Iterator[str]:
@@ -54,15 +93,19 @@ def _sides(context: Context, step: Step) -> Iterator[str]:
         return
     if name in context.figures.one_layer or not coming(context, step):
         return
-    first = is_first(context, step)
-    if first and round_of(context, step) is not None:
-        yield voice.say("Outside is away from the middle of the ring.")
-    elif first:
+    course = round_of(context, step)
+    if is_first(context, step):
+        if not _rises(context, step):
+            yield voice.say(
+                "What lies on the floor will be the outside: lift each joint to twist there, then"
+                " lay it down as it was."
+            )
+    elif course is not None and is_regular(course, context.framework):
         yield voice.say(
-            "What lies on the floor will be the outside: lift each joint to twist there, then lay"
-            " it down as it was."
+            "One round goes out above the ring, the other below it; where a zigzag is, between its"
+            " two balloons."
         )
-    elif is_last(context, step) and round_of(context, step) is None:
+    elif is_last(context, step):
         yield voice.say(
             "Where no hand gets inside any more lay the knot of the lock on the joint from outside,"
             " lead one round in through a gap and out through the gap opposite, and twist the two"
@@ -131,7 +174,8 @@ def getting_at(context: Context, step: Step) -> Iterator[str]:
 def done(context: Context, step: Step, *checks: str) -> str:
     """The check of a step on the piece: what it says itself, and how far the work has come."""
     voice = context.voice
-    first = step.locks and context.teacher(Hand.LOCK, step) is None
+    locking = (Hand.LOCK, Hand.LOCK_LYING)
+    first = step.locks and all(context.teacher(move, step) is None for move in locking)
     return sentences(
         voice.say("Pull each lock gently: its rounds spring back, no joint slips.")
         if first

@@ -9,7 +9,7 @@ from enum import Enum, auto
 from buildplan.framework.cells import CellKind
 from buildplan.framework.ends import End
 from buildplan.framework.model import Chain, Framework, LongChain
-from buildplan.sequence.laid import round_course
+from buildplan.sequence.laid import lies_alone, round_course
 from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.sequence.piece import PieceIndex
 
@@ -24,6 +24,7 @@ class Hand(Enum):
     SETTLE = auto()
     SHARE = auto()
     LOCK = auto()
+    LOCK_LYING = auto()
     SINGLE = auto()
     JOIN = auto()
     TIE_PARTS = auto()
@@ -91,13 +92,16 @@ def first_taught(
     for step in steps:
         coming = [long[operation.chain] for operation in step.of_kind(Kind.TAG)]
         laid = step.of_kind(Kind.LAY)
-        courses: Iterator[Move] = iter(())
+        courses: list[Move] = []
         if laid and coming:
             part = piece.framework.part_at(laid[0].joints[0])
             name = "" if part is None else part.name
-            courses = _course(step, coming, standing.setdefault(name, []), name in flat)
+            courses = [*_course(step, coming, standing.setdefault(name, []), name in flat)]
+        course = round_course(coming, ()) if Hand.LIFT_CROWN in courses else None
+        lying = course is not None and lies_alone(course, piece.framework)  # locked otherwise
         for move in (*_moves(piece, step), *courses):
-            first.setdefault(move, step.number)
+            own = Hand.LOCK_LYING if lying and move is Hand.LOCK else move
+            first.setdefault(own, step.number)
     return first
 
 

@@ -66,6 +66,7 @@ TAKE_LOCK = mark(
     " its knot on the joint, a round out through each of two opposite gaps. Outside, twist the two"
     " rounds past each other by two half turns, until both sit tight."
 )
+TAKE_LOCK_LYING = mark("Take one lock, a pair of {colour} rounds, for each joint of the row.")
 TAKE_LOCK_OF_ONE_LAYER = mark(
     "Take one lock, a pair of {colour} rounds, for each joint of the row. Lay its knot in a corner"
     " of the joint, one round in front and one behind. In the opposite corner twist the two rounds"

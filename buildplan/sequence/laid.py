@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from buildplan.framework.model import LongChain
+from buildplan.framework.model import Framework, LongChain
 
 
 @dataclass(frozen=True)
@@ -31,6 +31,17 @@ def round_course(coming: Sequence[LongChain], standing: Sequence[LongChain]) -> 
         if others or down:
             return RoundCourse(ring, others[0] if others else None, down)
     return None
+
+
+def lies_alone(course: RoundCourse, framework: Framework) -> bool:
+    """Whether nothing but a ring and the zigzag that goes up from it meets at the ring's joints."""
+    return course.up is not None and course.down is None and is_regular(course, framework)
+
+
+def is_regular(course: RoundCourse, framework: Framework) -> bool:
+    """Whether nothing meets at the joints of a ring but it and the zigzags below and above it."""
+    meets = 2 + 2 * sum(one is not None for one in (course.up, course.down))
+    return all(len(framework.links_at[joint]) == meets for joint in course.ring.chain.joints)
 
 
 def goes_about(ring: LongChain, zigzag: LongChain) -> bool:

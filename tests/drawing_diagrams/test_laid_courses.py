@@ -4,19 +4,23 @@ marks against the graph."""
 from __future__ import annotations
 
 import math
-from itertools import combinations, pairwise
+from itertools import combinations
 
 import pytest
 from diagram_pieces import assert_inside, assert_readable, built
 
+from buildplan.drawing.course_places import places_lying
+from buildplan.drawing.lock_gaps import lock_gaps
 from buildplan.drawing.marks import Label, Picture, Point, Stamp
+from buildplan.drawing.techniques.held_joints import hold_joint
 from buildplan.drawing.techniques.joints import join_chains
-from buildplan.drawing.techniques.rounds import lay_round, lay_rows, set_round
+from buildplan.drawing.techniques.rounds import lay_rows, set_round
 from buildplan.drawing.techniques.strips import colour_strip
+from buildplan.drawing.techniques.tagged_rings import ring_with_tags
 from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
-from buildplan.sequence.laid import round_course, rows_of
+from buildplan.sequence.laid import RoundCourse, lies_alone, round_course, rows_of
 from buildplan.shape.finding import find_shape
 
 COLUMN = {"rings": 3, "ring": "long", "between": "cross", "lock": "lock"}
@@ -35,32 +39,75 @@ def places(picture: Picture) -> list[tuple[str, Point]]:
     return [(m.text, m.at) for m in picture.marks if isinstance(m, Label)]
 
 
-def angle(at: Point, middle: Point) -> float:
-    return math.atan2(at[1] - middle[1], at[0] - middle[0])
-
-
 @pytest.mark.parametrize("around", [3, 4, 6, 9])
-@pytest.mark.parametrize("turn", [1, -1])
-def test_a_ring_lies_with_its_zigzag_round_it(around: int, turn: int) -> None:
-    """Joints go round the way that is asked for, every tip outside between the two joints that the
-    zigzag leads to; all balloons of both are there."""
+def test_a_ring_lies_with_its_zigzag_round_it(around: int) -> None:
+    """Every tip lies outside between the two joints that the zigzag leads to, as far from them as
+    its balloons are long: the sides of an isosceles triangle (Euclid, Elements I, def. 20)."""
     framework = column(around)
-    ring = next(one for one in framework.chains if one.role is RING)
-    zigzag = next(one for one in framework.chains if one.role is ZIGZAG)
-    picture = lay_round(framework, Voice(), ring, zigzag, 40.0, turn)
+    course = _first_course(framework)
+    assert lies_alone(course, framework)
+    assert course.up is not None
+    spots = places_lying(find_shape(framework).at, framework, course)
+    walk = course.up.chain.joints
+    long = framework.balloons[framework.link[course.up.chain.links[0]].balloon].tie_to_tie_m
+    for before, tip, after in zip(walk[::2], walk[1::2], (*walk[2::2], walk[0]), strict=True):
+        assert math.hypot(*spots[tip]) > math.hypot(*spots[before])
+        assert math.dist(spots[tip], spots[before]) == pytest.approx(long, rel=1e-3)
+        assert math.dist(spots[tip], spots[after]) == pytest.approx(long, rel=1e-3)
+
+
+@pytest.mark.parametrize("around", [3, 4, 6])
+def test_the_rounds_of_a_lock_go_out_above_and_below_the_ring(around: int) -> None:
+    """Each round of a lock between two balloons of one chain, so that either side of the chain that
+    goes round has one (common practice, no source): of the first ring between the ring's own and
+    the zigzag's, of the next between the two of each zigzag."""
+    framework = column(around)
+    chain_of = {id_: one for one in framework.chains for id_ in one.chain.links}
+    rings = [one for one in framework.chains if one.role is RING]
+    joints = [joint for ring in rings[:2] for joint in ring.chain.joints]
+    found = lock_gaps(framework, find_shape(framework), joints)
+    assert set(found) == set(joints)
+    for joint, gaps in found.items():
+        roles = [{chain_of[id_].role for id_ in gap} for gap in gaps]
+        letters = [{chain_of[id_].letter for id_ in gap} for gap in gaps]
+        assert all(len(some) == 1 for some in letters)
+        assert letters[0] != letters[1]
+        own = joint in rings[0].chain.joints
+        assert sorted(role.name for some in roles for role in some) == sorted(
+            role.name for role in ((RING, ZIGZAG) if own else (ZIGZAG, ZIGZAG))
+        )
+
+
+def test_tail_knots_of_a_zigzag_lie_on_its_ring() -> None:
+    """Pairs are tied neck to neck and chained tail to tail (common practice, no source): a chain
+    closed at its tails has a tail knot at every joint that it begins from."""
+    framework = column(5)
+    course = _first_course(framework)
+    assert course.up is not None
+    picture = ring_with_tags(framework, Voice(), course.ring, course.up, 1)
     assert_inside(picture)
     assert_readable(picture)
-    assert len(balloons(picture)) == len(ring.chain.links) + len(zigzag.chain.links)
-    at = dict(places(picture))
-    inner = [at[joint] for joint in ring.chain.joints]
-    middle = (math.fsum(x for x, _ in inner) / around, math.fsum(y for _, y in inner) / around)
-    for one, other in pairwise([*inner, inner[0]]):
-        step = (angle(other, middle) - angle(one, middle)) * turn % (2 * math.pi)
-        assert step == pytest.approx(2 * math.pi / around)
-    walk = zigzag.chain.joints
-    for before, tip, after in zip(walk[::2], walk[1::2], (*walk[2::2], walk[0]), strict=True):
-        assert math.dist(at[tip], middle) > math.dist(at[before], middle)
-        assert math.dist(at[tip], at[before]) == pytest.approx(math.dist(at[tip], at[after]))
+    named = [text for text, _ in places(picture)]
+    assert set(course.up.chain.joints) <= set(named)
+    assert f"tail knots: {', '.join(course.ring.chain.joints)}." in picture.alt
+
+
+def test_one_holds_and_the_other_locks_with_all_balloons_of_the_joint() -> None:
+    framework = column(4)
+    joint = [one for one in framework.chains if one.role is RING][1].chain.joints[0]
+    met = framework.links_at[joint]
+    picture = hold_joint(framework, Voice(), joint, met[:2], met[2:])
+    assert_inside(picture)
+    assert len(balloons(picture)) == len(met) + 2  # the two that hang, with what follows them
+    assert {"1", "2"} <= {text for text, _ in places(picture)}
+
+
+def _first_course(framework: Framework) -> RoundCourse:
+    ring = next(one for one in framework.chains if one.role is RING)
+    zigzag = next(one for one in framework.chains if one.role is ZIGZAG)
+    course = round_course([ring, zigzag], [])
+    assert course is not None
+    return course
 
 
 def test_a_ring_comes_down_on_the_tips_of_its_own_names() -> None:

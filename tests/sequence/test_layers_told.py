@@ -23,11 +23,16 @@ def told(piece: Framework, figures: Figures = NO_FIGURES) -> list[str]:
     return [one.text for one in words]
 
 
-def test_a_ring_on_the_floor_has_its_outside_away_from_its_middle() -> None:
+def test_a_ring_on_the_floor_is_locked_from_on_top_before_its_zigzag_comes_up() -> None:
     keys = Column(around=4, rings=3, ring="long", between="cross", lock="lock")
     texts = told(build_column("Post", BALLOONS, keys))
-    assert sum("Outside is away from the middle of the ring." in text for text in texts) == 1
+    (lying,) = (text for text in texts if "Lay its knot on top of the joint" in text)
+    assert "goes down in the middle of ring A, the other between the two balloons of" in lying
+    assert lying.index("underneath will be the outside") < lying.index("off the floor: chain")
     assert not any("lies on the floor will be the outside" in text for text in texts)
+    (within,) = (text for text in texts if "From inside the piece lay its knot" in text)
+    assert "One round goes out above the ring, the other below it" in within
+    assert texts.index(within) > texts.index(lying), "told with the first ring that stands"
     (set_on,) = (text for text in texts if "Go joint by joint" in text)
     assert "lock it, go on round; the rest hangs." in set_on
 

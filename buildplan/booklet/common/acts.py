@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence, Set
+from dataclasses import dataclass
 from itertools import groupby
 from math import fsum
 from string import ascii_lowercase
@@ -16,19 +17,30 @@ from buildplan.booklet.common.ballasting import (
     place_act,
 )
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.course_steps import plan_of, rows_and_check
 from buildplan.booklet.common.holding import while_it_grows
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP, rows_high
 from buildplan.booklet.common.step_moves import act_moves, how_to
 from buildplan.document.blocks import Shown, Words
-from buildplan.document.layout import Columns
+from buildplan.document.layout import Columns, Either
 from buildplan.document.text import plain, strong
 from buildplan.drawing.marks import Picture
+from buildplan.instructions.coming import is_first
 from buildplan.instructions.model import Doing
 from buildplan.sequence.model import Kind, Step
 
 ABREAST = 2
 MOST_EMPTY = 0.5  # of a page: rather than leave more of it, acts are parted
+PLAN_PT = 206.0  # wide and high at most
+
+
+@dataclass(frozen=True)
+class Last:
+    """What comes after the acts of a step, in their columns; about how high it is, in points."""
+
+    blocks: Sequence[Flowable]
+    high: float
 
 
 def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flowable]:
@@ -46,9 +58,16 @@ def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flo
         kind: [how_to(book, step, move) for move in some]
         for kind, some in act_moves(book, step, taught).items()
     }
-    if is_planned(book, step):
-        return told_down_columns(acts, pictures, book.paper.measure)
-    return told_in_order(acts, pictures, book.paper.measure)
+    measure = book.paper.measure
+    if not is_planned(book, step):
+        return told_in_order(acts, pictures, measure)
+    if not pictures or not is_first(book.context, step):
+        return told_down_columns(acts, pictures, measure, Last((), 0.0))
+    pictures[Kind.LAY] = [plan_of(book, step, PLAN_PT)]
+    last = Last(*rows_and_check(book, step, _column_wide(measure)))
+    parted = [*told_in_order(acts, pictures, measure), *last.blocks]
+    columns = told_down_columns(acts, pictures, measure, last)
+    return [Either(columns[0], parted)] if len(columns) == 1 else parted
 
 
 def told_in_order(
@@ -64,21 +83,45 @@ def told_in_order(
 
 
 def told_down_columns(
-    acts: Sequence[Doing], pictures: Mapping[Kind, Sequence[Picture]], measure: float
+    acts: Sequence[Doing],
+    pictures: Mapping[Kind, Sequence[Picture]],
+    measure: float,
+    last: Last,
 ) -> list[Flowable]:
-    """Acts as of `told_in_order`, down one column and then the next, where any has pictures and the
-    page is wide enough."""
+    """Acts as of `told_in_order`, then what comes `last`, down one column and then the next,
+    where any has pictures and the page is wide enough."""
     cells = _cells(acts, pictures)
     if measure < ABREAST_FROM or not any(map(_is_drawn, cells)):
-        return [block for cell in cells for block in cell]
-    wide = (measure - 2 * GAP) / ABREAST
-    high = [
-        rows_high([act.said], wide) + fsum(picture.height for picture in _of(act, pictures))
-        for act in acts
-    ]
-    cut = min(range(1, len(cells) + 1), key=lambda n: max(fsum(high[:n]), fsum(high[n:])))
+        return [*(block for cell in cells for block in cell), *last.blocks]
+    high = _cells_high(acts, pictures, measure, last)
+    cells += [[*last.blocks]] if last.blocks else []
+    cut = min(range(1, len(high) + 1), key=lambda n: max(fsum(high[:n]), fsum(high[n:])))
     columns = [[block for cell in some for block in cell] for some in (cells[:cut], cells[cut:])]
     return [Columns(columns, gap=2 * GAP, after=4.0, most_empty=MOST_EMPTY)]
+
+
+def _column_wide(measure: float) -> float:
+    return (measure - 2 * GAP) / ABREAST
+
+
+def _cells_high(
+    acts: Sequence[Doing],
+    pictures: Mapping[Kind, Sequence[Picture]],
+    measure: float,
+    last: Last,
+) -> list[float]:
+    """About how high each act with its pictures is in its column, then each picture that is of
+    none, then what comes last; in points."""
+    wide = _column_wide(measure)
+    told = {act.kind for act in acts}
+    return [
+        *(
+            rows_high([act.said], wide) + fsum(one.height for one in _of(act, pictures))
+            for act in acts
+        ),
+        *(one.height for kind, some in pictures.items() if kind not in told for one in some),
+        *([last.high] if last.blocks else ()),
+    ]
 
 
 def _cells(
@@ -103,12 +146,12 @@ def _of(act: Doing, pictures: Mapping[Kind, Sequence[Picture]]) -> Sequence[Pict
 
 def _in_rows(cells: Sequence[Sequence[Flowable]]) -> Iterator[Sequence[Sequence[Flowable]]]:
     """Cells as they stand in columns side by side: a picture and the next, or all words up to the
-    next; words before an odd picture; else words right across."""
+    next; words before a single picture; else words right across."""
     runs = [run for drawn, some in groupby(cells, key=_is_drawn) for run in _split(drawn, [*some])]
     at = 0
     while at < len(runs):
         drawn = [_is_drawn(run[0]) for run in runs[at:]]
-        alone = not drawn[0] and [*drawn[1:], False].index(False) % ABREAST == 0
+        alone = not drawn[0] and [*drawn[1:], False].index(False) != 1
         across = 1 if alone else ABREAST
         yield [[block for cell in run for block in cell] for run in runs[at : at + across]]
         at += across
@@ -125,6 +168,10 @@ def _row(cells: Sequence[Sequence[Flowable]]) -> Sequence[Flowable]:
     if not any(map(_is_drawn, cells)):
         return [block for cell in cells for block in cell]
     beside = [*cells, *[()] * (ABREAST - len(cells))]
+    if len(cells) == 1:  # its words beside its pictures
+        drawn = [isinstance(block, Shown) for block in cells[0]]
+        first = drawn.index(True)
+        beside = [cells[0][:first], cells[0][first:]] if first else beside
     return [Columns(beside, gap=2 * GAP, after=4.0)]
 
 

@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.ballasting import ballast_link
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.laid_courses import first_ring
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, ROW_GAP, rows_high
 from buildplan.booklet.common.step_pictures import step_panels
 from buildplan.booklet.common.step_words import (
@@ -27,7 +28,7 @@ from buildplan.drawing.course_plan import PlannedCourse, course_plan
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import STANDING_WHOLE
-from buildplan.instructions.coming import coming
+from buildplan.instructions.coming import coming, is_first
 from buildplan.instructions.joint_table import JointTable, balloons_between, joint_table
 from buildplan.instructions.printed_rows import printed
 from buildplan.language.phrases import clauses
@@ -64,6 +65,8 @@ def planned_step(
     if all(isinstance(act, Words) for act in acts):
         said, below = [*said, *acts], ()
     measure = book.paper.measure
+    if below and is_first(book.context, step):  # all of it is down its columns
+        return [*_head_of(book, beside, step, said), *below]
     plan = plan_of(book, step, min(PLAN_HIGH * book.paper.height, PLAN_SHARE * measure))
     wide = measure - plan.width - GAP
     told, tied, check = _coming_lines(book, step), _tied(book, step), book.told(step).check
@@ -80,11 +83,28 @@ def planned_step(
     body = [Columns(([Shown(plan)], column), (plan.width, wide), gap=GAP, after=2.0)]
     if measure < ABREAST_FROM:
         body = [Shown(plan), *column]
+    first = () if aside[0] else chains
+    head = _head_of(book, beside, step, said)
+    return [*head, *below, *first, *body, *(() if aside[1] else checked)]
+
+
+def _head_of(
+    book: Book, beside: Sequence[Flowable], step: Step, said: Sequence[Flowable]
+) -> list[Flowable]:
+    """Title and what is said, beside what leads to other pages."""
     links = [*beside, *ballast_link(book, step)]
     head = Columns(([step_title(book, step), *said], links), HEAD_SHARES, gap=GAP, after=4.0)
     head.keepWithNext = True
-    first = () if aside[0] else chains
-    return [head, *below, *first, *body, *(() if aside[1] else checked)]
+    return [head]
+
+
+def rows_and_check(book: Book, step: Step, wide: float) -> tuple[list[Flowable], float]:
+    """The chains that come in with a step, what is tied at each joint, the check; and about how
+    high these are in a column so `wide`, in points."""
+    told, tied, check = _coming_lines(book, step), _tied(book, step), check_words(book, step)
+    ticked = Items([check], ticked=True, after=ROW_GAP)
+    blocks = [*(_ticked(told) if told else ()), *_shown(tied), ticked]
+    return blocks, rows_high([*told, check], wide) + _high(tied, wide)
 
 
 def tabled_step(
@@ -191,6 +211,8 @@ def planned_course(book: Book, step: Step) -> PlannedCourse:
         tied,
         frozenset(ends & done),
         frozenset(ends - done - set(tied)),
+        bool(step.locks),
+        first_ring(book, step),
     )
 
 

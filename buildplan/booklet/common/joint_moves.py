@@ -6,10 +6,12 @@ from __future__ import annotations
 from collections.abc import Mapping, Set
 
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.laid_courses import first_ring
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.techniques import balloons_brought
 from buildplan.drawing.techniques.braces import tie_end
 from buildplan.drawing.techniques.large_locks import lock_of_joint
+from buildplan.drawing.techniques.lying_locks import lock_lying
 from buildplan.instructions.setting_up import is_tying
 from buildplan.sequence.model import Kind, Step
 
@@ -38,10 +40,16 @@ def _has_ends(book: Book, step: Step) -> bool:
 
 
 def with_lock(
-    book: Book, step: Step, drawn: Mapping[Kind, tuple[Picture, ...]]
+    book: Book, step: Step, drawn: Mapping[Kind, tuple[Picture, ...]], taught: Set[Kind]
 ) -> Mapping[Kind, tuple[Picture, ...]]:
     """The same with the lock of the joint, where more balloons meet than at those before it, as it
-    is there; where a lock is taught in the same step that shows it."""
+    is there; where a lock is taught in the same step that shows it. The lock of a ring that lies
+    flat is shown with the first such ring, unless one was closed on a practice piece."""
+    ring = first_ring(book, step) if Kind.CLOSE_RING in drawn and step.locks else None
+    if ring is not None and Kind.CLOSE_RING not in taught:
+        own = book.framework.built_with(ring.ring.chain.joints[0])
+        lying = lock_lying(own, book.voice, ring, book.shape)
+        return {**drawn, Kind.LOCK: (lying,)}
     met = most_met(book, step) if step.kind is Kind.JOIN else 0
     if Kind.JOIN not in drawn or Kind.LOCK in drawn or met < MANY_MET:
         return drawn
@@ -50,7 +58,10 @@ def with_lock(
     if largest is None:
         return drawn
     own = book.framework.built_with(largest)
-    return {**drawn, Kind.LOCK: (lock_of_joint(own, book.voice, largest, book.shape),)}
+    lock = lock_of_joint(own, book.voice, largest, book.shape)
+    if Kind.STAND_UP in drawn:  # what meets there is shown by those who hold it
+        drawn = {kind: some for kind, some in drawn.items() if kind is not Kind.JOIN}
+    return {**drawn, Kind.LOCK: (lock,)}
 
 
 def most_met(book: Book, step: Step) -> int:

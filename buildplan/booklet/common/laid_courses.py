@@ -3,16 +3,17 @@ laying them comes up."""
 
 from __future__ import annotations
 
-import math
-
 import numpy as np
 
 from buildplan.booklet.common.book import Book
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.techniques.rounds import lay_round, lay_rows, set_round, stand_round
+from buildplan.drawing.techniques.held_joints import hold_joint
+from buildplan.drawing.techniques.rounds import lay_rows, set_round, stand_round
+from buildplan.drawing.techniques.tagged_rings import has_room, ring_with_tags
 from buildplan.framework.model import LongChain
+from buildplan.instructions.coming import is_first, is_flat
 from buildplan.sequence.directions import Direction
-from buildplan.sequence.laid import RoundCourse, round_course, rows_of
+from buildplan.sequence.laid import RoundCourse, lies_alone, round_course, rows_of
 from buildplan.sequence.model import Kind, Step
 from buildplan.shape.lying import FLAT
 
@@ -37,18 +38,15 @@ def laid_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
     if (course.down is None) in known:
         return ()
     turn = _turn(book, course.ring)
-    if course.down is not None:
-        return (set_round(book.framework, book.voice, course, turn),)
-    if course.up is None:
+    if course.down is None:
         return ()
-    first = _first_deg(book, course.ring)
-    return (lay_round(book.framework, book.voice, course.ring, course.up, first, turn),)
+    return (set_round(book.framework, book.voice, course, turn),)
 
 
 def is_planned(book: Book, step: Step) -> bool:
     """Whether a step joins a course that has a plan: of a piece or part that is built standing and
-    goes round, unlike a low wall, and not of rings with zigzags alone, which lie over one another
-    as seen from above."""
+    goes round, unlike a low wall. Of rings with zigzags alone it is the first, which lies flat; the
+    others lie over one another as seen from above."""
     joins = step.of_kind(Kind.JOIN) if step.kind is Kind.JOIN else ()
     if not joins or not joins[0].course or len(joins[0].joints) > 1:
         return False
@@ -58,12 +56,23 @@ def is_planned(book: Book, step: Step) -> bool:
         return False
     if _is_long(book, joins[0].joints[0]):
         return False
+    if first_ring(book, step) is not None:
+        return True
     own = [
         one
         for one in book.steps
         if _coming(book, one) and part_at(one.of_kind(Kind.LAY)[0].joints[0]) is part
     ]
     return any(_round(book, one) is None for one in own)
+
+
+def first_ring(book: Book, step: Step) -> RoundCourse | None:
+    """The ring that a step lays flat on the floor with its zigzag round it and nothing else, first
+    of its piece or part; None of another step."""
+    course = _round(book, step)
+    if course is None or not is_first(book.context, step):
+        return None
+    return course if lies_alone(course, book.framework) else None
 
 
 def _is_long(book: Book, joint: str) -> bool:
@@ -73,16 +82,64 @@ def _is_long(book: Book, joint: str) -> bool:
     return float(plan.max()) > FLAT * float(plan.min())
 
 
+def tagged_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
+    """How the first chains of a step are closed and tagged, if all of them are closed and their
+    knots have room for their names: the zigzag with its tags, else the ring."""
+    coming, course = _coming(book, step), _round(book, step)
+    if not coming or not all(one.chain.closed and has_room(one) for one in coming):
+        return ()
+    ring = coming[0] if course is None else course.ring
+    tagged = ring if course is None or course.up is None else course.up
+    return (ring_with_tags(book.framework, book.voice, ring, tagged, _turn(book, ring)),)
+
+
 def stood_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
-    """How the zigzag of the first ring comes up once it is locked, where none before did."""
+    """What stands: how the zigzag of the first ring comes up once it is locked, and who holds what
+    where chains are set on what stands; each where none before was."""
+    before = book.steps[: step.number - 1]
+    ring = _rising(book, step)
+    if ring is not None and ring.up is not None:
+        if any(_rising(book, other) is not None for other in before):
+            return ()
+        turn = _turn(book, ring.ring)
+        return (stand_round(book.framework, book.voice, ring.ring, ring.up, turn),)
+    if not _sets_on(book, step) or any(_sets_on(book, other) for other in before):
+        return ()
+    return _held(book, step)
+
+
+def _rising(book: Book, step: Step) -> RoundCourse | None:
+    """The first ring of a piece or part with the zigzag that comes up from it; None of another."""
     course = _round(book, step)
-    if course is None or course.down is not None or course.up is None:
+    if course is None or course.up is None:
+        return None
+    return course if is_first(book.context, step) else None
+
+
+def _sets_on(book: Book, step: Step) -> bool:
+    """Whether a step sets chains on what stands, not beside what lies on its back."""
+    return (
+        step.kind is Kind.JOIN
+        and bool(_coming(book, step))
+        and not is_first(book.context, step)
+        and not is_flat(book.context, step)
+    )
+
+
+def _held(book: Book, step: Step) -> tuple[Picture, ...]:
+    """Who holds what at the first joint that a step locks."""
+    locked = next(
+        (op.joints[0] for op in step.of_kind(Kind.JOIN) if op.joints[0] in step.locks), ""
+    )
+    course = _round(book, step)
+    chains = sorted(_coming(book, step), key=lambda one: course is None or one is not course.ring)
+    new = [id_ for one in chains for id_ in one.chain.links]
+    met = book.framework.links_at.get(locked, ())
+    coming = sorted(set(met) & set(new), key=new.index)
+    standing = [id_ for id_ in met if id_ not in coming]
+    if not coming:
         return ()
-    before = [_round(book, other) for other in book.steps[: step.number - 1]]
-    if any(other is not None and other.down is None for other in before):
-        return ()
-    turn = _turn(book, course.ring)
-    return (stand_round(book.framework, book.voice, course.ring, course.up, turn),)
+    return (hold_joint(book.framework, book.voice, locked, standing, coming),)
 
 
 def _round(book: Book, step: Step) -> RoundCourse | None:
@@ -104,10 +161,3 @@ def _coming(book: Book, step: Step) -> list[LongChain]:
 def _turn(book: Book, long: LongChain) -> int:
     """1 where numbers run anticlockwise or to the right, -1 where they run the other way."""
     return -1 if book.context.figures.ways.get(long.letter) in BACKWARD else 1
-
-
-def _first_deg(book: Book, ring: LongChain) -> float:
-    """Where joint 1 of a ring is, seen from above with the front at the foot; degrees."""
-    at = np.array([book.shape.at[joint] for joint in ring.chain.joints])
-    x, _, z = at[0] - at.mean(axis=0)
-    return math.degrees(math.atan2(-z, x))

@@ -47,6 +47,7 @@ MEANINGS: Mapping[PictureSign, str] = {
     PictureSign.LATER: mark("joint of a later step"),
     PictureSign.BEFORE: mark("joint that is done"),
     PictureSign.BETWEEN: mark("balloon by itself"),
+    PictureSign.GAP: mark("a round of its lock, under a gap"),
     PictureSign.ROUND: mark("begin here, go round this way"),
 }
 

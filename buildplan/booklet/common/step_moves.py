@@ -10,7 +10,11 @@ from buildplan.booklet.common.closeups import (
     ON_THE_PIECE,
 )
 from buildplan.booklet.common.joint_moves import most_met, with_ends, with_lock
-from buildplan.booklet.common.laid_courses import laid_pictures, stood_pictures
+from buildplan.booklet.common.laid_courses import (
+    laid_pictures,
+    stood_pictures,
+    tagged_pictures,
+)
 from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.spurs import spur_before
 from buildplan.document.undrawn import Showable, Undrawn
@@ -78,11 +82,13 @@ def _by_kind(book: Book, step: Step, kinds: Set[Kind]) -> Mapping[Kind, tuple[Pi
     """The hand moves of `kinds` of work in a step, in the order of the work; chains that come in
     where they lie, and how they come up, the first time that each way of laying them comes up."""
     laid = laid_pictures(book, step)
-    stood = stood_pictures(book, step) if Kind.CLOSE_RING in kinds else ()
+    stood, tagged = stood_pictures(book, step), tagged_pictures(book, step)
     drawn = moves_by_kind(book.framework, step, book.voice, kinds, book.shape)
     found: dict[Kind, tuple[Picture, ...]] = {
         kind: drawn[kind] for kind in drawn if kind in BEFORE_LAYING
     }
+    if tagged and Kind.CLOSE_RING in drawn:  # closing and tagging in one
+        found = {Kind.CLOSE_RING: tagged}
     if laid or Kind.LAY in drawn:
         found[Kind.LAY] = laid or drawn[Kind.LAY]
     found |= {kind: drawn[kind] for kind in drawn if kind not in {*BEFORE_LAYING, Kind.LAY}}
@@ -102,7 +108,7 @@ def act_moves(
         return tying_pictures(book, step) if _is_first_of_kind(book, step) else {}
     if step.kind in ON_THE_PIECE:
         drawn = _by_kind(book, step, _new_on_the_piece(book, step, taught))
-        return with_lock(book, step, with_ends(book, step, drawn, taught))
+        return with_lock(book, step, with_ends(book, step, drawn, taught), taught)
     return _by_kind(book, step, _new_beside_it(book, step))
 
 

@@ -10,7 +10,9 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.acts import told_in_order
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE, Views
+from buildplan.booklet.common.course_steps import plan_of
 from buildplan.booklet.common.floor_plans import plan_of_every_joint
+from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.needs import Practised, tags_of
 from buildplan.booklet.common.on_the_piece import PICTURE_HEIGHT
 from buildplan.booklet.common.panel_rows import in_rows
@@ -46,6 +48,7 @@ from buildplan.sequence.model import Kind, Step
 LEAST_LABELLED_PT, A_JOINT_PT, LABELLED_PT = 120.0, 3.5, 190.0
 PICTURE_SHARE = 0.6
 PLAN_SIZE, FINISHED_SIZE = (200.0, 170.0), (220.0, 190.0)
+PLAN_OF_COURSE_PT = 156.0
 LINE_GAP, LINE_SHARES = 1.0, (0.78, 0.22)
 CORNER_SIZE = (CELL_WIDTH, CELL_HEIGHT)
 
@@ -173,7 +176,7 @@ def _line(book: Book, small: Framework, step: Step, said: StepWords) -> Flowable
 
 def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepWords) -> Stack:
     """A step of work on the practice piece: what is learnt with it, its moves, and its joints."""
-    shown = act_moves(own, step)
+    shown = _with_plan(own, step, act_moves(own, step))
     locking = shown.get(Kind.LOCK, ())
     # their numbers begin anew: which of the moves they are of is said below them
     under = [Words(plain(book.voice.say("Lock")))]
@@ -194,6 +197,15 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
         *(() if told else in_rows(moves, book.paper.measure, rows)),
     ]
     return Stack([*lessons, Stack(blocks, whole=not lessons, most_empty=MOST_EMPTY)])
+
+
+def _with_plan(
+    own: Book, step: Step, shown: Mapping[Kind, tuple[Picture, ...]]
+) -> Mapping[Kind, tuple[Picture, ...]]:
+    """The moves of a step, and where its chains lie in a plan from above, if it has one."""
+    if not is_planned(own, step):
+        return shown
+    return {**shown, Kind.LAY: (*shown.get(Kind.LAY, ()), plan_of(own, step, PLAN_OF_COURSE_PT))}
 
 
 def _how(book: Book, own: Book, learnt: Sequence[Step], step: Step) -> list[Flowable]:

@@ -21,7 +21,6 @@ from buildplan.drawing.techniques.props import (
     link,
     move,
     neck_colour,
-    picture,
     signs,
     words,
 )
@@ -30,7 +29,8 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.reach import is_one_layer
 from buildplan.shape.model import Shape
 
-APART, TOGETHER = (51.0, 77.0), (169.0, 77.0)
+APART_X, TOGETHER_X = 51.0, 169.0
+WORDS_HIGH, ABOUT = 15.0, 12.0  # below the joints; about the tips of their balloons
 NEAR, FAR = 8.0, 47.0  # of a balloon's two ends, from the middle of the joint
 PULLED_OUT = 11.0  # how far each chain lies from the others before
 STOUTEST = 27.0
@@ -61,11 +61,13 @@ def join_chains(
     if shape is not None:
         together = _ways_as_built(framework, shape, joint)
         apart = together if _come_apart(brought, together) else apart
+    heights = [FAR * math.sin(way) for ways in (apart, together) for way in ways.values()]
+    y = WORDS_HIGH + ABOUT - min(heights)
     marks: list[Mark] = []
-    for middle, ways, pulled_out in ((APART, apart, PULLED_OUT), (TOGETHER, together, 0.0)):
-        marks += _star(framework, brought, ways, middle, pulled_out)
-    marks += knot(TOGETHER, 35, _colour(framework, brought[0].links[0]), 3.6)
-    marks += move([(103, 77), (109, 77), (116, 77)])
+    for x, ways, pulled_out in ((APART_X, apart, PULLED_OUT), (TOGETHER_X, together, 0.0)):
+        marks += _star(framework, brought, ways, (x, y), pulled_out)
+    marks += knot((TOGETHER_X, y), 35, _colour(framework, brought[0].links[0]), 3.6)
+    marks += move([(103, y), (109, y), (116, y)])
     parts = _counted(brought, voice)
     named = voice.say_count(
         "joint {joint}: {number} balloon",
@@ -74,10 +76,12 @@ def join_chains(
         joint=joint,
     )
     halves = [text_width(told, TYPE) / 2 + 1 for told in (parts, named)]
-    marks.append(words((max(APART[0], halves[0]), 6), parts))
-    marks.append(words((min(TOGETHER[0], WIDTH - halves[1]), 6), named))
-    return picture(
-        marks,
+    marks.append(words((max(APART_X, halves[0]), 4), parts))
+    marks.append(words((min(TOGETHER_X, WIDTH - halves[1]), 4), named))
+    return Picture(
+        WIDTH,
+        y + max(heights) + ABOUT,
+        tuple(marks),
         voice.say(
             "Left, {parts}, all tagged {joint}. Right, brought together, knot on knot: one joint,"
             " with {number} balloons round it.",

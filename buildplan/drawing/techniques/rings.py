@@ -62,26 +62,16 @@ def close_ring(framework: Framework, voice: Voice, letters: Collection[str] = ()
         c for c in framework.chains if c.chain.closed and (c.letter in letters or not letters)
     ]
     drawn_links = closed[0].chain.links if closed else (framework.links[0].id,) * SLOTS
-    keys = [framework.link[id_].balloon for id_ in drawn_links]
-    colour, sign = framework.balloons[keys[0]].colour, signs(framework)
-    every = len(keys) <= MOST_DRAWN
-    keys = keys if every else keys[: SLOTS // 2] + keys[-SLOTS // 2 :]
+    colour = framework.balloons[framework.link[drawn_links[0]].balloon].colour
+    shown = min(len(drawn_links), SLOTS)
     lengths = [len(c.chain.links) for c in closed]
     alike = len(set(lengths)) == 1
     counts = [f"{c.letter} {voice.whole(len(c.chain.links))}" for c in closed]
-    large = len(keys) >= FEWEST_LARGE  # a small one has its words beside it
-    share = 1.0 if large else SMALL * math.sqrt(len(keys) / FEWEST_LARGE)
+    large = shown >= FEWEST_LARGE  # a small one has its words beside it
+    share = 1.0 if large else SMALL * math.sqrt(shown / FEWEST_LARGE)
     centre, middle = ((110.0, 78.0), 110.0) if large else ((58.0, 84.0), 158.0)
-    points = round_points(centre, 92 * share, 48 * share, len(keys), -72, 324)
-    marks: list[Mark] = []
-    stout = min(STOUTEST, 0.85 * math.dist(points[0], points[1]))
-    for i in sorted(range(len(keys)), key=lambda i: -(points[i][1] + points[i + 1][1])):
-        if every or i not in (SLOTS // 2 - 1, SLOTS // 2):
-            own = framework.balloons[keys[i]].colour
-            marks += link(points[i], points[i + 1], stout, own, sign=sign[keys[i]])
-    for i in range(0 if every else 3):
-        marks.append(words((centre[0] - 8 + 8 * i, centre[1] + 46), "."))
-    marks += _closing(points, (centre[0], centre[1] - 48 * share - 15), colour)
+    marks, points = ring_marks(framework, drawn_links, centre, (92 * share, 48 * share))
+    marks += closing_ends(points, (centre[0], centre[1] - 48 * share - 15), colour)
     marks += [
         words(
             (middle, 64),
@@ -103,10 +93,30 @@ def close_ring(framework: Framework, voice: Voice, letters: Collection[str] = ()
             counts=", ".join(counts),
         ),
     )
-    return with_mistake(drawn, _twisted(colour, voice), (0.0, 0.0), (7.0, 36.0))
+    return with_mistake(drawn, twisted_ring(colour, voice), (0.0, 0.0), (7.0, 36.0))
 
 
-def _closing(points: Sequence[Point], foot: Point, colour: str) -> list[Mark]:
+def ring_marks(
+    framework: Framework, links: Sequence[str], centre: Point, half: tuple[float, float]
+) -> tuple[list[Mark], list[Point]]:
+    """The balloons of a chain laid round about a point, half as wide and high as given, open at the
+    foot, and its knots; of one that is too long the first and the last of them."""
+    keys, sign = [framework.link[id_].balloon for id_ in links], signs(framework)
+    every = len(keys) <= MOST_DRAWN
+    keys = keys if every else keys[: SLOTS // 2] + keys[-SLOTS // 2 :]
+    points = round_points(centre, *half, len(keys), -72, 324)
+    marks: list[Mark] = []
+    stout = min(STOUTEST, 0.85 * math.dist(points[0], points[1]))
+    for i in sorted(range(len(keys)), key=lambda i: -(points[i][1] + points[i + 1][1])):
+        if every or i not in (SLOTS // 2 - 1, SLOTS // 2):
+            own = framework.balloons[keys[i]].colour
+            marks += link(points[i], points[i + 1], stout, own, sign=sign[keys[i]])
+    for i in range(0 if every else 3):
+        marks.append(words((centre[0] - 8 + 8 * i, centre[1] + half[1] - 2), "."))
+    return marks, points
+
+
+def closing_ends(points: Sequence[Point], foot: Point, colour: str) -> list[Mark]:
     """The two free ends of a chain that is laid round, and how they come together at its foot."""
     right, left = points[0], points[-1]
     x, y = foot
@@ -121,7 +131,7 @@ def _closing(points: Sequence[Point], foot: Point, colour: str) -> list[Mark]:
     return [*marks, *move([(x + 38, y - 7), (x + 26, y - 10), (x + 12, y - 8)])]
 
 
-def _twisted(colour: str, voice: Voice) -> Picture:
+def twisted_ring(colour: str, voice: Voice) -> Picture:
     """A closed chain that lies in a figure of eight, for it was twisted: where it crosses itself,
     one balloon lies over another."""
     turns = [2 * math.pi * i / 400 for i in range(401)]

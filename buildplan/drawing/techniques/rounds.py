@@ -11,87 +11,25 @@ import math
 from collections.abc import Mapping, Sequence
 
 from buildplan.drawing.line_art import INK, TYPE
-from buildplan.drawing.map_style import joint_marks, joint_radius
+from buildplan.drawing.map_style import HALF_HIGH, named_joint
 from buildplan.drawing.marks import Label, Mark, Picture, Point
 from buildplan.drawing.techniques.props import WIDTH, link, move, picture, signs, words
-from buildplan.drawing.techniques.rings import round_points
-from buildplan.drawing.way_round import pointed
 from buildplan.framework.model import Framework, LongChain
-from buildplan.instructions.grammar import joint_names
 from buildplan.language.phrases import first_to_last
 from buildplan.language.voice import Voice
 from buildplan.sequence.laid import RoundCourse
-from buildplan.sequence.ordering import natural
 
-# Points. The tips of a zigzag are so far from the middle of the ring that it lies round; so much
-# is free beyond the discs of their joints.
-TIPS, FREE = 56.0, 1.5
-MOST_NAMED = 9  # of more joints round a ring only the first and the last are named
+FREE = 1.5  # points over the names of the highest joints
 # Stoutness of a balloon to its length, as drawn; lean ones leave those beside them to be seen.
 PLUMP, LEAN = 0.75, 0.56
-NAMES_WIDE, LEAST_ABOUT = 72.0, 70.0
 # A ring set on: so many of its joints are shown, so far apart, at these heights.
 SHOWN, APART, FIRST_X = 4, 46.0, 42.0
-BELOW, TIP, LIFTED, HIGHEST = 10.0, 46.0, 84.0, 124.0
+BELOW, TIP, LIFTED, HIGHEST = 8.0, 44.0, 82.0, 116.0
+HEADROOM = 16.0  # over the highest joints
 LYING, ON_FLOOR, CROWN = 20.0, 62.0, 116.0  # the first ring, its zigzag lying and standing
 # A row on the floor: where it lies, how many joints and how many balloons up have room.
 ROW_X, ROW_Y, ROW_WIDTH, LETTERS_Y = 16.0, 14.0, 188.0, 130.0
 MOST_ALONG, MOST_UP = 9, 5
-
-
-def lay_round(
-    framework: Framework,
-    voice: Voice,
-    ring: LongChain,
-    zigzag: LongChain,
-    first_deg: float,
-    turn: int,
-) -> Picture:
-    """A ring on the floor and the zigzag round it, straight from above: its first joint at an
-    angle (degrees, anticlockwise from the right), the numbers going round anticlockwise where
-    `turn` is 1 and clockwise where it is -1."""
-    count = len(ring.chain.joints)
-    step = 2 * math.pi / count * turn
-    near = _ring_radius(count)
-    first = math.radians(first_deg)
-    about = max(LEAST_ABOUT, TIPS + joint_radius(framework) + FREE)
-    middle = (about, about)
-    at = {
-        joint: _round_about(middle, near, first + step * i)
-        for i, joint in enumerate(ring.chain.joints)
-    }
-    walk = _walk(zigzag)
-    for (before, _, tip), (_, _, after) in zip(walk, [*walk[1:], walk[0]], strict=True):
-        if before in ring.chain.joints:
-            x, y = (at[before][i] + at[after][i] - 2 * middle[i] for i in (0, 1))
-            at[tip] = _round_about(middle, TIPS, math.atan2(y, x))
-    marks = [*_links(framework, zigzag, at), *_links(framework, ring, at)]
-    tips = [joint for joint in zigzag.chain.joints if joint not in set(ring.chain.joints)]
-    for joint in (*_named(ring.chain.joints), *_named(tips)):
-        marks += _disc(framework, at[joint], joint)
-    within = (near * 0.5, near * 0.5)
-    start = math.degrees(first)
-    marks += pointed(round_points(middle, *within, 8, start, math.degrees(step) * 1.2))
-    beside = 2 * about + 4
-    for row, one in enumerate((ring, zigzag)):
-        name = f"{one.letter} {voice.tell(one.role.words[None])}"
-        at_row = (beside, about + 14 - 16 * row)
-        marks.append(Label(at_row, name, TYPE, INK, anchor="start", bold=True))
-    marks.append(words((beside, about - 24), voice.say("From above"), "start"))
-    return Picture(
-        beside + NAMES_WIDE,
-        2 * about,
-        tuple(marks),
-        voice.say(
-            "From above: ring {ring} lies flat, joints {joints}, an arrow from joint 1 to joint 2."
-            " Zigzag {zigzag} lies round it, every second knot on a knot of the ring; its other"
-            " knots, {tips}, point outwards.",
-            ring=ring.letter,
-            joints=joint_names(voice, ring.chain.joints),
-            zigzag=zigzag.letter,
-            tips=joint_names(voice, sorted(tips, key=natural)),
-        ),
-    )
 
 
 def stand_round(
@@ -115,10 +53,10 @@ def stand_round(
     for tip in tips:
         marks += move([(standing[tip][0], y) for y in (LYING + 4, ON_FLOOR, CROWN - 16)])
     for joint in (*joints, *tips):
-        marks += _disc(framework, standing[joint], joint)
+        marks += _disc(standing[joint], joint)
     return Picture(
         WIDTH,
-        CROWN + joint_radius(framework) + FREE,
+        CROWN + HALF_HIGH + FREE,
         tuple(marks),
         voice.say(
             "From outside: the outer knots of zigzag {zigzag}, {tips}, are lifted from the floor"
@@ -153,9 +91,11 @@ def set_round(framework: Framework, voice: Voice, course: RoundCourse, turn: int
     marks += _links(framework, course.ring, lifted)
     for joint in joints:
         marks += move([(x[joint], LIFTED - 12), (x[joint], LIFTED - 16), (x[joint], TIP + 12)])
-        marks += [*_disc(framework, tips[joint], joint), *_disc(framework, lifted[joint], joint)]
-    return picture(
-        marks,
+        marks += [*_disc(tips[joint], joint), *_disc(lifted[joint], joint)]
+    return Picture(
+        WIDTH,
+        (HIGHEST if course.up is not None else LIFTED) + HEADROOM,
+        tuple(marks),
         voice.say(
             "From outside: ring {ring} comes down on the tips of zigzag {zigzag}, knots of one"
             " name on each other: {joints}.",
@@ -206,7 +146,7 @@ def lay_rows(
             top += 9
         marks.append(Label((foot[0], top + 6), one.letter, TYPE, INK, bold=True))
     for joint in at:
-        marks += _disc(framework, at[joint], joint)
+        marks += _disc(at[joint], joint)
     ends = [first_to_last(voice, row.chain.joints[0], row.chain.joints[-1]) for row in rows]
     return picture(
         marks,
@@ -218,17 +158,6 @@ def lay_rows(
             chains=voice.listed([one.letter for one in coming if one not in rows]),
         ),
     )
-
-
-def _ring_radius(count: int) -> float:
-    """How far a ring's joints lie from the middle, so that its balloons are drawn as long as those
-    of the zigzag, by the law of cosines."""
-    half = math.pi / count
-    return TIPS / (math.cos(half) + math.sqrt(math.cos(half) ** 2 - 1 + 4 * math.sin(half) ** 2))
-
-
-def _round_about(middle: Point, far: float, angle: float) -> Point:
-    return middle[0] + far * math.cos(angle), middle[1] + far * math.sin(angle)
 
 
 def _walk(chain: LongChain) -> list[tuple[str, str, str]]:
@@ -268,10 +197,5 @@ def _links(
     return marks
 
 
-def _disc(framework: Framework, at: Point, joint: str) -> list[Mark]:
-    radius = joint_radius(framework)
-    return joint_marks(at, radius, joint, skipped=False, locked=False, repeat=False)
-
-
-def _named(joints: Sequence[str]) -> Sequence[str]:
-    return joints if len(joints) <= MOST_NAMED else (*joints[:3], joints[-1])
+def _disc(at: Point, joint: str) -> list[Mark]:
+    return named_joint(at, joint, later=False, before=False)
