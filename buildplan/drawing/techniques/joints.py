@@ -30,7 +30,7 @@ from buildplan.sequence.reach import is_one_layer
 from buildplan.shape.model import Shape
 
 APART_X, TOGETHER_X = 51.0, 169.0
-WORDS_HIGH, ABOUT = 15.0, 12.0  # below the joints; about the tips of their balloons
+WORDS_HIGH, ABOUT = 14.0, 16.0  # below the joints; about the tips of their balloons
 NEAR, FAR = 8.0, 47.0  # of a balloon's two ends, from the middle of the joint
 PULLED_OUT = 11.0  # how far each chain lies from the others before
 STOUTEST = 27.0
@@ -61,7 +61,7 @@ def join_chains(
     if shape is not None:
         together = _ways_as_built(framework, shape, joint)
         apart = together if _come_apart(brought, together) else apart
-    heights = [FAR * math.sin(way) for ways in (apart, together) for way in ways.values()]
+    heights = [0.0, *(FAR * math.sin(way) for ways in (apart, together) for way in ways.values())]
     y = WORDS_HIGH + ABOUT - min(heights)
     marks: list[Mark] = []
     for x, ways, pulled_out in ((APART_X, apart, PULLED_OUT), (TOGETHER_X, together, 0.0)):
