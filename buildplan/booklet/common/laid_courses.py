@@ -83,14 +83,23 @@ def _is_long(book: Book, joint: str) -> bool:
 
 
 def tagged_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
-    """How the first chains of a step are closed and tagged, if all of them are closed and their
-    knots have room for their names: the zigzag with its tags, else the ring."""
+    """How the first chains of a step are closed and tagged, if all of them are closed: the zigzag
+    with its tags, else the ring; none of one whose knots have no room for their names."""
     coming, course = _coming(book, step), _round(book, step)
-    if not coming or not all(one.chain.closed and has_room(one) for one in coming):
+    if not all_closed(book, step):
         return ()
     ring = coming[0] if course is None else course.ring
-    tagged = ring if course is None or course.up is None else course.up
+    up = None if course is None else course.up
+    tagged = up if up is not None and has_room(up) else ring
+    if not has_room(tagged):
+        return ()
     return (ring_with_tags(book.framework, book.voice, ring, tagged, _turn(book, ring)),)
+
+
+def all_closed(book: Book, step: Step) -> bool:
+    """Whether chains come in with a step, and all of them are closed into rings."""
+    coming = _coming(book, step)
+    return bool(coming) and all(one.chain.closed for one in coming)
 
 
 def stood_pictures(book: Book, step: Step) -> tuple[Picture, ...]:

@@ -11,6 +11,7 @@ from buildplan.booklet.common.closeups import (
 )
 from buildplan.booklet.common.joint_moves import most_met, with_ends, with_lock
 from buildplan.booklet.common.laid_courses import (
+    all_closed,
     laid_pictures,
     stood_pictures,
     tagged_pictures,
@@ -87,8 +88,8 @@ def _by_kind(book: Book, step: Step, kinds: Set[Kind]) -> Mapping[Kind, tuple[Pi
     found: dict[Kind, tuple[Picture, ...]] = {
         kind: drawn[kind] for kind in drawn if kind in BEFORE_LAYING
     }
-    if tagged and Kind.CLOSE_RING in drawn:  # closing and tagging in one
-        found = {Kind.CLOSE_RING: tagged}
+    if Kind.CLOSE_RING in drawn and all_closed(book, step):  # told in one
+        found = {Kind.CLOSE_RING: tagged or tuple(one for some in found.values() for one in some)}
     if laid or Kind.LAY in drawn:
         found[Kind.LAY] = laid or drawn[Kind.LAY]
     found |= {kind: drawn[kind] for kind in drawn if kind not in {*BEFORE_LAYING, Kind.LAY}}
