@@ -59,9 +59,7 @@ def _join(context: Context, step: Step) -> Wording:
         if ends and context.teacher(Hand.JOIN_ENDS, step) is None:
             reach = sentences(_bring_together(context, joints), reach)
         if step.locks and context.teacher(Hand.LOCK, step) is None:  # told whole
-            told = reach if comes_in else sentences(reach, again)
-            acts += [Doing(told, Kind.JOIN)] if told else []
-            acts.append(Doing(lock, Kind.LOCK))
+            acts.append(Doing(sentences(reach, "" if comes_in else again, lock), Kind.LOCK))
         else:
             acts.append(Doing(sentences(reach, lock if step.locks else "", again), Kind.JOIN))
         acts += standing_up(context, step) if comes_in else ()
