@@ -123,6 +123,22 @@ class Context:
         return sum(number <= step.number for number in steps), len(steps)
 
     @cached_property
+    def last_joined(self) -> Mapping[str, int]:
+        """The number of the step that brings the last joint together of each long chain (by
+        letter) all of whose joints are brought together."""
+        joined = {
+            joint: step.number
+            for step in reversed(self.steps)
+            for join in step.of_kind(Kind.JOIN)
+            for joint in join.joints
+        }
+        return {
+            letter: max(joined[joint] for joint in long.chain.joints)
+            for letter, long in self.long.items()
+            if joined.keys() >= set(long.chain.joints)
+        }
+
+    @cached_property
     def lock_waits_for(self) -> Mapping[str, int]:
         """Number of the brace after which each joint is locked."""
         return lock_waits_for(self.framework)

@@ -83,9 +83,11 @@ def new_widths(context: Context, step: Step) -> list[str]:
         counted = (long for long in coming(context, one) if context.piece.counts_along(long))
         return [long.letter for long in counted if long.letter in context.figures.rings]
 
-    widths = context.figures.rings
+    coming_in, widths = rings(step), context.figures.rings
+    if not coming_in:
+        return []
     before = {widths[letter] for one in context.steps[: step.number - 1] for letter in rings(one)}
-    return rings_across(context, [one for one in rings(step) if widths[one] not in before])
+    return rings_across(context, [one for one in coming_in if widths[one] not in before])
 
 
 def _letters(context: Context, step: Step) -> str:

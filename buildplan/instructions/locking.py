@@ -36,10 +36,10 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
             yield voice.say("Lock each before you go on to the next.")
     elif _rounds_before(context, step) != context.lock_name(step.locks[0]):
         yield voice.say(THESE_ROUNDS, colour=context.lock_name(step.locks[0]))
-    sides = list(_sides(context, step))
-    earlier = context.steps[: step.number - 1] if sides else ()
-    told = {words for other in earlier for words in _sides(context, other)}
-    yield from (words for words in sides if words not in told)
+    earlier = context.steps[: step.number - 1]
+    for words in _sides(context, step):
+        if not any(words in _sides(context, other) for other in earlier):
+            yield words
 
 
 def _move(context: Context, step: Step) -> Hand:

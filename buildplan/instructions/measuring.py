@@ -11,7 +11,7 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.model import Side, Span
 from buildplan.language.messages import Value, message
-from buildplan.sequence.model import Kind, Operation, Step
+from buildplan.sequence.model import Operation, Step
 
 # What is shorter is read from a tape in whole inches or centimetres alone.
 LONGEST_BY_HAND = 1.5
@@ -37,20 +37,11 @@ def rings_across(context: Context, letters: Sequence[str]) -> list[str]:
 
 def rings_above_floor(context: Context, step: Step) -> list[str]:
     """How high the knots are of each ring of a column whose last joint a step joins."""
-    joined = {joint for join in step.of_kind(Kind.JOIN) for joint in join.joints}
-    before = {
-        joint
-        for earlier in context.steps[: step.number - 1]
-        for join in earlier.of_kind(Kind.JOIN)
-        for joint in join.joints
-    }
     heights = context.figures.heights
     complete = [
-        long.letter
-        for long in context.framework.chains
-        if long.letter in heights
-        and joined & set(long.chain.joints)
-        and set(long.chain.joints) <= joined | before
+        letter
+        for letter, number in context.last_joined.items()
+        if letter in heights and number == step.number
     ]
     return [
         context.voice.say(

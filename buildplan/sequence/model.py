@@ -176,4 +176,11 @@ class Step:
 
     def of_kind(self, kind: Kind) -> tuple[Operation, ...]:
         """The operations of one kind, in order."""
-        return tuple(operation for operation in self.operations if operation.kind is kind)
+        return self._by_kind.get(kind, ())
+
+    @cached_property
+    def _by_kind(self) -> Mapping[Kind, tuple[Operation, ...]]:
+        return {
+            kind: tuple(operation for operation in self.operations if operation.kind is kind)
+            for kind in self.kinds
+        }
