@@ -63,7 +63,7 @@ class Furniture:
 
     def page_foot(self, canvas: PageCanvas, paper: Paper, number: int) -> None:
         """The foot's words, and the page's number."""
-        words = canvas.voice.say("page {number}/{total}", number=number, total=canvas.pages.total)
+        words = f"{number}/{canvas.pages.total}"
         size = SMALL.fontSize
         with canvas.artifact():
             canvas.setFillColor(QUIET)

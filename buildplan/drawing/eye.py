@@ -27,11 +27,13 @@ from buildplan.drawing.marks import (
 )
 from buildplan.drawing.panel import Panel
 from buildplan.drawing.scene import RING_MARGIN_PT
+from buildplan.drawing.seat import ACROSS
 from buildplan.drawing.visibility import joints_m
 
 EYE_PT = 15.0
-# An eye stands so far from the joints, in link lengths, and no nearer than this on the page.
-AWAY, LEAST_AWAY_PT = 1.6, 20.0
+# An eye stands so far from the joints, in link lengths, across a corner farther, and no nearer than
+# this on the page.
+AWAY, AWAY_ACROSS, LEAST_AWAY_PT = 1.6, 2.4, 20.0
 # An eye whose way is no more level than this looks down on a pole.
 STEEP = 0.5
 # Eyes nearer to one another than this are one.
@@ -144,7 +146,8 @@ def _place(
     flat = away * (1.0, 0.0, 1.0)
     if level and np.linalg.norm(flat) > STEEP:
         away = flat / np.linalg.norm(flat)
-    toward = away * AWAY * link_length_m(scene.framework)
+    far = AWAY_ACROSS if panel.camera.name == ACROSS else AWAY
+    toward = away * far * link_length_m(scene.framework)
     places, _ = view.place(np.array([middle, middle + toward]))
     run = places[1] - places[0]
     length = max(float(np.hypot(*run)), 1e-9)

@@ -24,6 +24,8 @@ from buildplan.shape.model import Shape
 ROUND_DEG, ABOVE_DEG = 62.0, 25.0
 # Straight across a corner that leaves joints out: so far above the floor, that each is seen apart.
 ACROSS_ABOVE_DEG = 30.0
+# Where a tube closes at inner joints, what is built runs on there: so far round into its course.
+INTO_DEG = 35.0
 # Before work that stands: how steeply eyes look down on it from an arm's length.
 DOWN_DEG = 27.0
 # Over the pole of a globe: into it while it is open, onto it once it closes.
@@ -69,7 +71,20 @@ def brace_seat(framework: Framework, shape: Shape, brace: Brace, corner: Cell | 
         np.mean([shape.at[joint] for joint in joints], axis=0)
         for joints in (held_joints(framework, corner), corner.skipped)
     )
-    return seat_across(*brace_axes(framework, shape, brace), skipped - held)
+    seat = seat_across(*brace_axes(framework, shape, brace), skipped - held)
+    own = framework.built_with(brace.section[0])
+    closes = own.closed and own.braces[-1].section == brace.section
+    return _turned(seat, skipped - held) if closes and corner.inner > corner.outer else seat
+
+
+def _turned(seat: Camera, inward: FloatArray) -> Camera:
+    """A seat across a corner turned towards the inside of the course (3,)."""
+    front, turn = np.array(seat.up), np.radians(INTO_DEG)
+    away = np.array(seat.direction)
+    level = away - front * (away @ front)
+    aside = np.linalg.norm(level) * _unit(inward - front * (inward @ front))
+    turned = level * np.cos(turn) + aside * np.sin(turn)
+    return replace(seat, direction=_vector(turned + away - level))
 
 
 def leaves_out(cell: Cell) -> bool:

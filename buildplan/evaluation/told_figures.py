@@ -29,6 +29,9 @@ from buildplan.shape.model import FloatArray, Shape
 FEWEST_CELLS, STRAIGHTEST = 2, 0.98
 # A ring is level whose knots are less apart in height than this share of half a balloon. Ours.
 LEVEL = 0.5
+# Who kneels before joints has the middle of the body so far from them, and half of that free on
+# every other side (from memory).
+KNEELING_M = 0.5
 
 
 def told_figures(framework: Framework, shape: Shape, units: Units) -> Figures:
@@ -51,16 +54,43 @@ def told_figures(framework: Framework, shape: Shape, units: Units) -> Figures:
         one_layer=one_layer(framework, shape),
         shared=shared_knots(framework, shape),
         apart=parts_apart(framework, shape),
+        closed_inside=frozenset(_closed_inside(framework, shape)),
     )
 
 
+def _closed_inside(framework: Framework, shape: Shape) -> Iterator[str]:
+    """The parts whose tube closes at a corner that leaves out inner joints, with room for who
+    kneels before those."""
+    for name, built in _built(framework):
+        cell = next((cell for cell in reversed(built.cells) if cell.skipped), None)
+        if not built.closed or cell is None or cell.inner <= cell.outer:
+            continue
+        ends = {built.braces[-1].number, built.braces[0].number}
+        if not {cell.first, cell.second} & ends:
+            continue
+        held = [built.brace[n].section[0] for n in (cell.first, cell.second)]
+        middle, at = (
+            np.mean([shape.at[joint][:2] for joint in joints], axis=0)
+            for joints in (held, cell.skipped)
+        )
+        spot = at + KNEELING_M * (at - middle) / np.linalg.norm(at - middle)
+        away = np.array([shape.at[joint][:2] for joint in built.joints]) - spot
+        if np.min(np.linalg.norm(away, axis=1)) >= KNEELING_M / 2:
+            yield name
+
+
+def _built(framework: Framework) -> list[tuple[str, Framework]]:
+    """The parts by their names, or the piece itself, which is ""."""
+    return [(part.name, part.framework) for part in framework.parts] or [("", framework)]
+
+
 def _sides(framework: Framework, shape: Shape) -> Mapping[int, Side]:
-    """The straight sides by their last brace, measured along the middle of the course."""
+    """The straight sides by their last brace, measured along the first chain of their braces."""
     found = {}
     for braces in _straight_runs(framework):
-        middles = np.array([_middle(shape, brace) for brace in braces])
-        along = float(np.linalg.norm(np.diff(middles, axis=0), axis=1).sum())
-        length = float(np.linalg.norm(middles[-1] - middles[0]))
+        knots = np.array([shape.at[brace.section[0]] for brace in braces])
+        along = float(np.linalg.norm(np.diff(knots, axis=0), axis=1).sum())
+        length = float(np.linalg.norm(knots[-1] - knots[0]))
         if length < STRAIGHTEST * along:
             continue
         slack = length * _within(framework, braces)
@@ -73,7 +103,7 @@ def _heights(framework: Framework, shape: Shape) -> Mapping[str, Span]:
     """How high the knots of stacked rings are above the floor on which the lowest lies: of those
     that are level."""
     found = {}
-    for built in [part.framework for part in framework.parts] or [framework]:
+    for _, built in _built(framework):
         rings = [long for long in built.chains if long.role == RING]
         for ring in rings[1:]:
             lowest, middle = (_ring_middle(shape, one) for one in (rings[0], ring))
@@ -110,11 +140,6 @@ def _straight_runs(framework: Framework) -> Iterator[list[Brace]]:
         run = []
     if len(run) > FEWEST_CELLS:
         yield run
-
-
-def _middle(shape: Shape, brace: Brace) -> FloatArray:
-    middle: FloatArray = np.mean([shape.at[joint] for joint in brace.section], axis=0)
-    return middle
 
 
 def _within(framework: Framework, braces: list[Brace]) -> float:

@@ -7,15 +7,19 @@ what is different.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import pairwise
 
 from buildplan.framework.cells import STRAIGHT
-from buildplan.framework.chain_roles import INNER
-from buildplan.framework.model import Brace, Framework
+from buildplan.framework.model import Brace
 from buildplan.instructions import corners, names, rows, singles
-from buildplan.instructions.company import chains_lifted
 from buildplan.instructions.context import Context
-from buildplan.instructions.grammar import as_in_steps, chain_letters, colours
+from buildplan.instructions.grammar import as_in_steps, colours
+from buildplan.instructions.kneeling import (
+    closing,
+    kneeling,
+    lifted,
+    locked_from_outside,
+    waiting,
+)
 from buildplan.instructions.leading import (
     is_named_before,
     is_new_corner,
@@ -33,9 +37,8 @@ from buildplan.language.messages import mark
 from buildplan.language.phrases import count_word, number_ranges, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.colour_order import colour_runs
-from buildplan.sequence.model import Access, Kind, Step, Turn
+from buildplan.sequence.model import Kind, Step, Turn
 
-TUBE = 3  # chains at least, of what has an inside
 FREE_END = mark("Where a chain ends, tie its free end round the brace's knot, then lock.")
 
 
@@ -77,8 +80,8 @@ def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing,
     told = (
         (
             (
-                *_seat(context, step),
-                *_closed(context, braces),
+                *kneeling(context, step),
+                *closing(context, braces),
                 *corners.taught(context, step),
                 *_numbered(context, step),
             ),
@@ -87,47 +90,18 @@ def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing,
         (_moves(context, step, braces), Kind.BRACE),
         (_settled(context, step, braces[0]), Kind.BRACE),
         (singles.at_corner(context, step, is_new_corner(context, step)), Kind.SINGLE),
-        ((*getting_at(context, step), *how_to_lock(context, step)), Kind.LOCK),
-        (_waiting(context, step), None),
+        (
+            (
+                *getting_at(context, step),
+                *how_to_lock(context, step),
+                *locked_from_outside(context, braces),
+            ),
+            Kind.LOCK,
+        ),
+        (waiting(context, step), None),
     )
     acts = (Doing(sentences(*said), kind) for said, kind in told)
     return tuple(act for act in acts if act.said)
-
-
-def _seat(context: Context, step: Step) -> Iterator[str]:
-    """Where the one who ties braces kneels, as all close-ups of braces are seen from there."""
-    if context.teacher(Hand.SETTLE, step) is None:
-        yield context.voice.say(
-            "Kneel where nothing is braced and look back, as the pictures do: outside at your"
-            " right."
-        )
-        laid = context.framework.built_with(step.operations[0].joints[0])
-        if any(long.role == INNER for long in laid.chains):
-            yield context.voice.say("Your knees are between outer and inner chains.")
-
-
-def _closed(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
-    """Where to kneel at the last brace of a tube that closes, and that the brace of its corner
-    comes first where that is so."""
-    own = context.framework.built_with(braces[-1].section[0])
-    last = own.closed and braces[-1].section == own.braces[-1].section
-    if last and len(own.chains) >= TUBE:
-        yield context.voice.say("Here the tube closes: kneel and tie from outside, beside the gap.")
-    if last and _closes_first(own, braces[-1]):
-        yield context.voice.say(
-            "Unlike before, the short brace precedes the corner: brace {brace} stands whole.",
-            brace=own.braces[0].number,
-        )
-
-
-def _closes_first(own: Framework, brace: Brace) -> bool:
-    """Whether the brace that closes a tube shares balloons with the first one, and corners before
-    it shared theirs with the brace before them."""
-    theirs = set(own.braces[0].links)
-    before = any(
-        set(other.shared) & set(earlier.links) for earlier, other in pairwise(own.braces[:-1])
-    )
-    return before and bool(theirs.intersection(brace.shared))
 
 
 def _square(context: Context, step: Step) -> Iterator[str]:
@@ -181,7 +155,7 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
 def _settled(context: Context, step: Step, brace: Brace) -> Iterator[str]:
     """How a brace comes to lie, where that is new."""
     if context.teacher(Hand.SETTLE, step) is None:
-        yield from _lifted(context, brace)
+        yield from lifted(context, brace)
         if brace.passes_joints:
             yield context.voice.say(
                 "Settle the brace until knot lies on knot and the nozzles cross."
@@ -195,18 +169,6 @@ def has_free_ends(context: Context, brace: Brace) -> bool:
     chains = [long.chain for long in context.framework.chains if not long.chain.closed]
     ends = {joint for chain in chains for joint in (chain.joints[0], chain.joints[-1])}
     return bool(ends.intersection(brace.section))
-
-
-def _lifted(context: Context, brace: Brace) -> Iterator[str]:
-    """How the chains that lie on others come up."""
-    letters = chains_lifted(context, brace)
-    if letters:
-        yield context.voice.say_count(
-            "Somebody lifts chain {letters} there, a balloon high, until the brace holds it up.",
-            "Somebody lifts chains {letters} there, a balloon high, until the brace holds them up.",
-            len(letters),
-            letters=chain_letters(context.voice, letters),
-        )
 
 
 def _last_taken(context: Context, step: Step, length: int) -> str | None:
@@ -242,29 +204,6 @@ def _take_in_row(voice: Voice, length: int) -> str:
     return voice.say(
         "Take a chain of {length} in the colour of the row.", length=count_word(voice, length)
     )
-
-
-def _waiting(context: Context, step: Step) -> list[str]:
-    """What is said of joints whose lock waits for a brace of a later step."""
-    voice, heads = context.voice, step.of_kind(Kind.BRACE)
-    last = heads[-1].brace
-    turned = step.ways.get(Access.TURNED, ())
-    later: dict[int, list[str]] = {}
-    for joint in (joint for head in heads for joint in head.joints if joint not in turned):
-        number = context.lock_waits_for[joint]
-        if number > last:
-            later.setdefault(number, []).append(joint)
-    waits = [
-        voice.say("Lock {joints} with brace {brace}.", joints=voice.listed(joints), brace=number)
-        for number, joints in sorted(later.items())
-    ]
-    if turned:
-        waits.append(
-            voice.say(
-                "Lock {joints} later, with the piece turned over.", joints=voice.listed(turned)
-            )
-        )
-    return waits
 
 
 def brace_rows(context: Context, step: Step, turn: Turn) -> TurnWords:

@@ -16,6 +16,7 @@ from buildplan.sequence.model import Access, Kind, Step
 
 # What joints are got at with somebody's help.
 HELPED = frozenset({Access.LIFTED, Access.ON_ITS_SIDE, Access.STOOL, Access.LADDER, Access.NONE})
+HELD_UNTIL = 2  # braces from which on what stands holds up the chains (common practice, no source)
 
 
 def people_of_steps(context: Context) -> tuple[int, ...]:
@@ -38,13 +39,17 @@ def _part(context: Context, step: Step) -> str:
 
 
 def _is_lifted_for(context: Context, step: Step) -> bool:
-    """Whether somebody lifts chains that lie on others for the braces of a step."""
+    """Whether somebody lifts chains that lie on others for the braces of a step: for the first of
+    a part, which hold up those of the next."""
     braces = [context.framework.brace[op.brace] for op in step.of_kind(Kind.BRACE)]
-    return bool(braces) and bool(chains_lifted(context, braces[0]))
+    if not braces or not chains_lifted(context, braces[0]):
+        return False
+    first = context.framework.built_with(braces[0].section[0]).braces[:HELD_UNTIL]
+    return braces[0].number in {one.number for one in first}
 
 
 def chains_lifted(context: Context, brace: Brace) -> list[str]:
-    """The letters of the chains that somebody lifts off others until a brace holds them up."""
+    """The letters of the chains that somebody lifts off others until braces hold them up."""
     laid = context.framework.built_with(brace.section[0])
     return [long.letter for long in laid.chains if long.layer is Layer.FRONT]
 

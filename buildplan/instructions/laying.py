@@ -101,12 +101,7 @@ def _on_one_another(voice: Voice, laid: Framework, over: dict[str, str]) -> Iter
     if pairs:
         joints = voice.listed(pairs)
         yield (
-            sentences(
-                voice.say(
-                    "Lay joint on joint: {joints}, and so on round each ring.", joints=joints
-                ),
-                voice.say("What rolls off may lie beside it until braced."),
-            )
+            voice.say("Lay joint on joint: {joints}, and so on round each ring.", joints=joints)
             if laid.closed
             else voice.say("Lay joint on joint: {joints}, and so on to the end.", joints=joints)
         )
@@ -168,7 +163,8 @@ def _lay_check(voice: Voice, laid: Framework) -> str:
         )
     if _lies_on(laid):
         return voice.say(
-            "Every joint of the front lies on its joint of the back, and no chain is twisted."
+            "Every joint of the front lies on its joint of the back, or has rolled off beside it;"
+            " no chain is twisted."
         )
     return voice.say("No chain is twisted.")
 

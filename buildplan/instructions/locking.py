@@ -32,7 +32,15 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
     if context.teacher(_move(context, step), step) is None:
         yield voice.say(_taking(context, step), colour=context.lock_name(step.locks[0]))
         yield from _lying(context, step)
-        if step.times > 1 and context.teacher(Hand.LOCK_LYING, step) is None:
+        if _is_at_brace(context, step):
+            yield voice.say(
+                "From inside the piece lay its knot on the joint, a round out through the gap at"
+                " either side of the long chain. Outside, twist the two rounds past each other by"
+                " two half turns, until both sit tight."
+            )
+        if step.kind is Kind.BRACE:
+            yield voice.say("Hold each knot until it is locked, and lock each brace at once.")
+        elif step.times > 1 and context.teacher(Hand.LOCK_LYING, step) is None:
             yield voice.say("Lock each before you go on to the next.")
     elif _rounds_before(context, step) != context.lock_name(step.locks[0]):
         yield voice.say(THESE_ROUNDS, colour=context.lock_name(step.locks[0]))
@@ -54,9 +62,16 @@ def _rises(context: Context, step: Step) -> bool:
     return course is not None and lies_alone(course, context.framework)
 
 
+def _is_at_brace(context: Context, step: Step) -> bool:
+    """Whether a step locks joints of braces that go round an inside."""
+    part = context.framework.part_at(step.locks[0])
+    one_layer = (part.name if part else "") in context.figures.one_layer
+    return step.kind is Kind.BRACE and not one_layer
+
+
 def _taking(context: Context, step: Step) -> str:
     """The message that says which lock is taken, and for most how it is laid."""
-    if _move(context, step) is Hand.LOCK_LYING:
+    if _move(context, step) is Hand.LOCK_LYING or _is_at_brace(context, step):
         return TAKE_LOCK_LYING
     part = context.framework.part_at(step.locks[0])
     one_layer = (part.name if part else "") in context.figures.one_layer
@@ -134,7 +149,14 @@ def getting_at(context: Context, step: Step) -> Iterator[str]:
     """How joints that are not on top are got at."""
     voice = context.voice
     if step.behind and not any(other.behind for other in context.steps[: step.number - 1]):
-        yield voice.say("Kneel down to the joints at the back and reach in low.")
+        yield (
+            voice.say(
+                "Joints at the back lie on the floor: raise the brace on one knee; one hand lays"
+                " the lock inside, the other twists underneath."
+            )
+            if step.kind is Kind.BRACE
+            else voice.say("Kneel down to the joints at the back and reach in low.")
+        )
     for way, joints in step.ways.items():
         listed = voice.tell(runs_words(joints))
         match way:
@@ -195,10 +217,18 @@ def _so_far(context: Context, step: Step) -> str:
         return _heads_so_far(voice, step.kind, made, total)
     values = {"done": made, "total": total, "locked": locked, "locks": locks}
     if step.kind is Kind.BRACE:
+        last = context.framework.brace[step.of_kind(Kind.BRACE)[-1].brace].number
+        if made == last != total and not _is_first(context, step):  # the title says it
+            return voice.say("{locked}/{locks} locks.", **values)
         return voice.say("{done}/{total} braces, {locked}/{locks} locks.", **values)
     if step.kind is Kind.SINGLE:
         return voice.say("{done}/{total} singles, {locked}/{locks} locks.", **values)
     return voice.say("{done}/{total} joints, {locked}/{locks} locks.", **values)
+
+
+def _is_first(context: Context, step: Step) -> bool:
+    """Whether no step before one is of its kind."""
+    return all(other.kind is not step.kind for other in context.steps[: step.number - 1])
 
 
 def _joined_so_far(context: Context, step: Step) -> str:

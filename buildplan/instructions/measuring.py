@@ -61,19 +61,21 @@ def sides_along(context: Context, braces: Sequence[Operation]) -> list[str]:
 
 
 def _side(context: Context, side: Side) -> str:
-    """How long a side is; along what it is measured is told of the first."""
+    """How long a side is along its first chain; that a tape lies there is told of the first."""
     voice, sides = context.voice, context.figures.sides.values()
+    first, last = (context.framework.brace[number] for number in (side.first, side.last))
     told: dict[str, Value] = {
-        "first": side.first,
-        "last": side.last,
+        "first": first.section[0],
+        "last": last.section[0],
         **_lengths(context, side.span),
     }
     if side.last == min(other.last for other in sides):
         return voice.say(
-            "From the middle of brace {first} to that of brace {last}: {length} ({low} to {high}).",
+            "A tape along the chain from knot {first} to knot {last} says {length} ({low} to"
+            " {high}).",
             **told,
         )
-    return voice.say("Braces {first} to {last}: {length} ({low} to {high}).", **told)
+    return voice.say("{first} to {last}: {length} ({low} to {high}).", **told)
 
 
 def _lengths(context: Context, span: Span) -> dict[str, Value]:

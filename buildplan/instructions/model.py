@@ -151,7 +151,8 @@ class Figures:
     how its parts come together, of an assembly that is put together standing; `flat` the parts
     (the whole piece is "") that are built course on course lying on their backs; `one_layer` those
     whose joints lie in one plane; `shared` the parts that share knots; `apart` which way the part
-    of a tie's last joint goes on from that of its first, by the tie's name."""
+    of a tie's last joint goes on from that of its first, by the tie's name; `closed_inside` the
+    parts whose tube is closed from inside its course, where there is room to kneel."""
 
     rings: Mapping[str, Span] = field(default_factory=dict)
     sides: Mapping[int, Side] = field(default_factory=dict)
@@ -165,6 +166,7 @@ class Figures:
     one_layer: frozenset[str] = frozenset()
     shared: tuple[SharedKnots, ...] = ()
     apart: Mapping[str, PartsApart] = field(default_factory=dict)
+    closed_inside: frozenset[str] = frozenset()
 
 
 NO_FIGURES = Figures()

@@ -199,7 +199,6 @@ def _pair_rounds(context: Context, step: Step) -> Wording:
             *(_take_rounds(voice, one) for one in _sizing(context, step)),
             _size(context, step),
             _two_by_two(context, step, mixed=False),
-            voice.say("Two rounds tied together are a lock."),
         ),
         check=sentences(
             *_right(context, step),

@@ -196,7 +196,7 @@ def test_measured_rings_and_sides_are_told_with_their_range() -> None:
     checks = [said.check for said in tell_steps(steps, framework, "cm", Voice(), figures)]
     rings = "rings A to D are 100 cm across their outside (90 to 110)"
     assert sum(rings in check for check in checks) == 1
-    told = "From the middle of brace 1 to that of brace 4: 100 cm (90 to 110)"
+    told = "A tape along the chain from knot A1 to knot A4 says 100 cm (90 to 110)"
     assert sum(told in check for check in checks) == 1
 
 

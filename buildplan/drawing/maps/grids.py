@@ -53,7 +53,7 @@ def grid_plan(framework: Framework, names: MapNames, voice: Voice) -> FlatPlan:
     if grids.behind:
         told = voice.say_in("legend", "balloon to this joint of the back")
         items.append((BETWEEN_LINE, told))
-    items.append((Sign.WAY, voice.say_in("legend", "joint 1 to joint 2")))
+    items.append((Sign.WAY, voice.say_in("legend", "numbers run")))
     if framework.singles:
         items.append((SINGLE, voice.say_in("legend", "single")))
     layers = voice.say(

@@ -130,7 +130,7 @@ def rings_plan(
     if framework.locks:
         items.append((Sign.LOCK, voice.say_in("legend", "lock")))
     items += role_items(framework.chains, {RING: RING_LINE, ZIGZAG: ZIGZAG_LINE}, names, voice)
-    items.append((Sign.WAY, voice.say_in("legend", "joint 1 to joint 2")))
+    items.append((Sign.WAY, voice.say_in("legend", "numbers run")))
     if framework.singles:
         items.append((SINGLE, voice.say_in("legend", "single")))
     alt = all_chains_words(framework, voice)

@@ -84,17 +84,17 @@ def _legend_items(grid: StripGrid) -> list[Item]:
     framework, voice = grid.framework, grid.voice
     items: list[Item] = [(Sign.JOINT, voice.say_in("legend", "joint"))]
     if any(cell.skipped for cell in framework.cells):
-        items.append((Sign.SKIPPED, voice.say_in("legend", "skipped: no brace")))
+        items.append((Sign.SKIPPED, voice.say_in("legend", "no brace")))
     if grid.draws_again:
         items.append((Sign.AGAIN, voice.say_in("legend", "drawn again")))
     if framework.locks:
         items.append((Sign.LOCK, voice.say_in("legend", "lock")))
     named = [grid.names.short(chain.letter) for chain in framework.chains]
     items += chain_items(framework, named, voice)
-    items.append((Sign.WAY, voice.say_in("legend", "joint 1 to joint 2")))
+    items.append((Sign.WAY, voice.say_in("legend", "numbers run")))
     items.append((BRACE, voice.say_in("legend", "brace, thin")))
     if any(brace.shared for brace in framework.braces):
-        items.append((SHARED, voice.say_in("legend", "shared by two braces, double")))
+        items.append((SHARED, voice.say_in("legend", "shared, double")))
     if framework.singles:
         items.append((SINGLE, voice.say_in("legend", "single, dotted")))
     return items

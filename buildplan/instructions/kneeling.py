@@ -1,0 +1,124 @@
+"""Telling where the one who ties braces kneels, what is held up meanwhile, from which side a tube
+is closed, and which locks wait.
+
+All of it is common practice of the trade, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from buildplan.framework.chain_roles import INNER
+from buildplan.framework.model import Brace, Framework
+from buildplan.instructions.company import chains_lifted
+from buildplan.instructions.context import Context
+from buildplan.instructions.grammar import chain_letters
+from buildplan.instructions.moves import Hand
+from buildplan.sequence.model import Access, Kind, Step
+
+FAR = 4  # braces on, a joint that waits is easily forgotten
+TUBE = 3  # chains at least, of what has an inside
+
+
+def kneeling(context: Context, step: Step) -> Iterator[str]:
+    """Where the one who ties braces kneels, as all close-ups of braces are seen from there."""
+    if context.teacher(Hand.SETTLE, step) is not None:
+        return
+    laid = context.framework.built_with(step.operations[0].joints[0])
+    if any(long.role == INNER for long in laid.chains):
+        yield context.voice.say(
+            "Kneel on the outer side, past the brace, where nothing is braced yet: the pictures"
+            " look from there."
+        )
+    else:
+        yield context.voice.say(
+            "Kneel past the brace, where nothing is braced yet: the pictures look from there."
+        )
+
+
+def closing(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
+    """Where to kneel at the last brace of a tube that closes, and that the brace of its corner
+    comes first where that is so."""
+    own = _closed(context, braces)
+    if own is not None and len(own.chains) >= TUBE:
+        if _part_name(context, braces[-1]) in context.figures.closed_inside:
+            yield context.voice.say("Here the tube closes: kneel inside its course, at the gap.")
+        else:
+            yield context.voice.say("Here the tube closes: kneel outside it, at the gap.")
+    if own is not None and _closes_first(own, braces[-1]):
+        yield context.voice.say(
+            "Unlike before, the short brace precedes the corner: brace {brace} stands whole.",
+            brace=own.braces[0].number,
+        )
+
+
+def locked_from_outside(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
+    """How a lock is laid where a tube is closed, so that no hand gets inside it."""
+    own = _closed(context, braces)
+    if own is not None and len(own.chains) >= TUBE and context.framework.locks:
+        yield context.voice.say(
+            "No hand gets inside: lay the knot of each lock on from outside, lead a round in"
+            " through one gap and out through the other, and twist the two there."
+        )
+
+
+def _closed(context: Context, braces: Sequence[Brace]) -> Framework | None:
+    """What braces are the last of, if it closes with them."""
+    own = context.framework.built_with(braces[-1].section[0])
+    last = own.closed and braces[-1].section == own.braces[-1].section
+    return own if last else None
+
+
+def _part_name(context: Context, brace: Brace) -> str:
+    part = context.framework.part_at(brace.section[0])
+    return "" if part is None else part.name
+
+
+def _closes_first(own: Framework, brace: Brace) -> bool:
+    """Whether the brace that closes a tube shares balloons with the first one, and corners before
+    it shared theirs with the brace before them."""
+    theirs = set(own.braces[0].links)
+    before = any(
+        set(other.shared) & set(earlier.links) for earlier, other in pairwise(own.braces[:-1])
+    )
+    return before and bool(theirs.intersection(brace.shared))
+
+
+def lifted(context: Context, brace: Brace) -> Iterator[str]:
+    """How the chains that lie on others come up, and for how long somebody holds them."""
+    letters = chains_lifted(context, brace)
+    if letters:
+        yield context.voice.say_count(
+            "Somebody lifts chain {letters} there, a balloon high, until two braces are done; they"
+            " hold it up from then on, and one can work alone.",
+            "Somebody lifts chains {letters} there, a balloon high, until two braces are done; they"
+            " hold them up from then on, and one can work alone.",
+            len(letters),
+            letters=chain_letters(context.voice, letters),
+        )
+
+
+def waiting(context: Context, step: Step) -> list[str]:
+    """What is said of joints whose lock waits for a brace of a later step."""
+    voice, heads = context.voice, step.of_kind(Kind.BRACE)
+    last = heads[-1].brace
+    turned = step.ways.get(Access.TURNED, ())
+    later: dict[int, list[str]] = {}
+    for joint in (joint for head in heads for joint in head.joints if joint not in turned):
+        number = context.lock_waits_for[joint]
+        if number > last:
+            later.setdefault(number, []).append(joint)
+    waits = [
+        voice.say("Lock {joints} with brace {brace}.", joints=voice.listed(joints), brace=number)
+        for number, joints in sorted(later.items())
+    ]
+    if any(number > last + FAR for number in later):
+        waits.append(voice.say("Until then their own knots hold: mark them with tape."))
+    if turned:
+        waits.append(
+            voice.say(
+                "Lock {joints} later, with the piece turned over.", joints=voice.listed(turned)
+            )
+        )
+    return waits
