@@ -239,9 +239,7 @@ def tie_off(context: Context, step: Step) -> Wording:
         text=sentences(
             _take_links(voice, sized),
             _size(context, step),
-            voice.say("Close each neck with a knot of its own: these balloons have no partner.")
-            if context.teacher(Hand.TIE_OFF, step) is None
-            else voice.say("Close each neck with a knot of its own."),
+            voice.say("Close each neck with a knot of its own."),
             *_uses(context, links),
         ),
         check=sentences(

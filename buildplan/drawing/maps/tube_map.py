@@ -92,9 +92,9 @@ def _legend_items(grid: StripGrid) -> list[Item]:
     named = [grid.names.short(chain.letter) for chain in framework.chains]
     items += chain_items(framework, named, voice)
     items.append((Sign.WAY, voice.say_in("legend", "numbers run")))
-    items.append((BRACE, voice.say_in("legend", "brace, thin")))
+    items.append((BRACE, voice.say_in("legend", "brace")))
     if any(brace.shared for brace in framework.braces):
-        items.append((SHARED, voice.say_in("legend", "shared, double")))
+        items.append((SHARED, voice.say_in("legend", "shared")))
     if framework.singles:
-        items.append((SINGLE, voice.say_in("legend", "single, dotted")))
+        items.append((SINGLE, voice.say_in("legend", "single")))
     return items
