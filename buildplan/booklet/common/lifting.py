@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from reportlab.platypus import Flowable
 
@@ -23,15 +23,18 @@ def _lifts(book: Book) -> list[FirstLift]:
     return [*first_lifts(book.framework, book.steps)] if folds else []
 
 
-def first_lift_notice(book: Book, steps: Sequence[Step]) -> list[Flowable]:
-    """What stands before the steps with the first lock: after which it may be lifted, and why."""
+def first_lift_notice(
+    book: Book, steps: Sequence[Step], job_of: Mapping[int, int] | None = None
+) -> list[Flowable]:
+    """What stands before the steps with the first lock: after which it may be lifted, and why;
+    after which job, where the job of each step is given."""
     lifts, voice = _lifts(book), book.voice
     if not lifts or min(one.first_lock for one in lifts) not in {step.number for step in steps}:
         return []
     said = voice.say(
         "Do not stand it up or carry it before {steps}: until then it can fold by {length} "
         "or more.",
-        steps=_done(lifts, book),
+        steps=_done(lifts, book) if job_of is None else _job_done(lifts, book, job_of),
         length=size_words(book.examination.folds_unlocked_m, book.units),
     )
     tilted = any(way in step.ways for step in book.steps for way in TILTED)
@@ -47,6 +50,21 @@ def all_locked(book: Book) -> list[str]:
     if not lifts:
         return []
     return [voice.say("All of it is tied and locked: {steps}", steps=_done(lifts, book))]
+
+
+def _job_done(lifts: Sequence[FirstLift], book: Book, job_of: Mapping[int, int]) -> str:
+    """`job 8 is done`, or of parts `job 8 is done for part L and job 9 is done for part R`."""
+    voice = book.voice
+    if not lifts[0].part:
+        return voice.say("job {number} is done", number=job_of[lifts[0].last])
+    return voice.listed(
+        [
+            voice.say(
+                "job {number} is done for part {part}", number=job_of[one.last], part=one.part
+            )
+            for one in lifts
+        ]
+    )
 
 
 def _done(lifts: Sequence[FirstLift], book: Book) -> str:

@@ -32,7 +32,7 @@ from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
 
 CLOSE_ROWS = 1.2
-LONGEST_LIST = 40  # letters of a list of joints: of more, the steps name them
+LONGEST_LIST = 40  # letters of a list of joints: of more, a job or a list names them
 
 
 def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Flowable]:
@@ -121,7 +121,11 @@ def _balloons(book: Book) -> list[Flowable]:
     air = air_words(facts.air_m3, facts.pump_minutes, book.units, voice)
     told = voice.say("Air: {air} (estimates). Air only, no helium.", air=plain(air))
     return [
-        heading(voice.say("Balloons to have, in whole packs")),
+        heading(
+            voice.say("Balloons to have, in whole packs")
+            if any(p.packs is not None for p in facts.purchases)
+            else voice.say("Balloons to have")
+        ),
         Grid(
             (
                 "",
@@ -162,27 +166,34 @@ def _all_alike(book: Book, step: Step) -> bool:
     return step.kind is Kind.CHAIN and len(keys) == 1
 
 
-def loading(book: Book) -> list[Flowable]:
+def loading(book: Book, work: Sequence[Job]) -> list[Flowable]:
     """What goes on the vehicle beside the bags, and everybody."""
     voice = book.voice
-    tools, holding, people = _tools_and_people(book)
+    tools, holding, people = _tools_and_people(book, work)
     first, last = tools, [*holding, *people]
     name = heading(voice.say("Load list, beside the bags"))
     if not is_wide(book.paper):
-        return [name, *first, *last]
-    return [name, Columns((first, last), whole=False)]
+        return [name, *first, *last, *_all_tags(book, work)]
+    return [name, Columns((first, last), whole=False), *_all_tags(book, work)]
 
 
 def _ticked(lines: Sequence[str]) -> Items:
     return Items(tuple(lines), ticked=True, gap=2.0)
 
 
-def _tools_and_people(book: Book) -> list[list[Flowable]]:
+def _tools_and_people(book: Book, work: Sequence[Job]) -> list[list[Flowable]]:
     """Tools; what holds it down; people and papers."""
     voice = book.voice
-    tools = (*_tools(book), voice.say("Broom and dustpan"))
+    tools = (
+        *_tools(book, work),
+        voice.say("Broom and dustpan"),
+        voice.say("The spares of the table above, not inflated"),
+    )
+    ballasted = book.examination.wind.ballast_at
+    outdoors = [voice.say("Outdoors more: see the ballast table")] if ballasted else []
     holding = (
         *to_hold_it_down(book),
+        *outdoors,
         voice.say("Clear lines and fixings, if the venue allows them"),
     )
     people = (
@@ -190,7 +201,6 @@ def _tools_and_people(book: Book) -> list[list[Flowable]]:
         voice.say("This booklet; the gauges cut from card; a pen"),
         voice.say("First aid kit; the venue's telephone number"),
         voice.say("Extension lead, and tape to hold it to the floor"),
-        voice.say("The spares of the table above, not inflated"),
     )
     lists = (
         (voice.say("Tools"), tools),
@@ -200,7 +210,22 @@ def _tools_and_people(book: Book) -> list[list[Flowable]]:
     return [[Words(strong(name), keep=True), _ticked(items)] for name, items in lists]
 
 
-def _tools(book: Book) -> list[str]:
+def _tagged_in(work: Sequence[Job]) -> int:
+    """The number of the one job that names every tag; 0 where several do."""
+    found = {job.number for job in work for step in job.steps if step.of_kind(Kind.TAG)}
+    return found.pop() if len(found) == 1 else 0
+
+
+def _all_tags(book: Book, work: Sequence[Job]) -> list[Flowable]:
+    """What is written on tags that no single job names."""
+    voice, tags = book.voice, tags_of(book.steps)
+    some = _some(tags, voice)
+    if not tags or len(some) <= LONGEST_LIST or _tagged_in(work):
+        return []
+    return [Words(voice.say("{name}: {words}", name=strong(voice.say("Tags")), words=plain(some)))]
+
+
+def _tools(book: Book, work: Sequence[Job]) -> list[str]:
     """The tools, the tags written before among them."""
     voice = book.voice
     tools = [plain(voice.say(tool)) for tool in TOOLS if tool != TAGS]
@@ -208,9 +233,11 @@ def _tools(book: Book) -> list[str]:
     tags = tags_of(book.steps)
     some = _some(tags, voice)
     if tags and len(some) > LONGEST_LIST:
-        written = voice.say(
-            "{count} tags, written before: the steps name them",
-            count=strong(voice.whole(len(tags))),
+        count, places = strong(voice.whole(len(tags))), _tagged_in(work)
+        written = (
+            voice.say("{count} tags, written before: see job {number}", count=count, number=places)
+            if places
+            else voice.say("{count} tags, written before: see below", count=count)
         )
         tools.insert(2, written)
     elif tags:

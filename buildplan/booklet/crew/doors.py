@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from reportlab.platypus import Flowable
 
+from buildplan.booklet.common.ballasting import begins_in_place
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.loads import all_bulk_words
 from buildplan.booklet.common.walking_through import walked_through
@@ -40,7 +41,7 @@ def does_it_fit(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
     voice = book.voice
     return [
         heading(voice.say("Does it fit? Measure on arrival, before a bag is opened")),
-        _poses(book),
+        *([] if _is_built_in_place(book) and not book.doors else [_poses(book)]),
         _way_in(book),
         *_given(book),
         Items((*_in_loads(book, packed), *walked_through(book))),
@@ -116,9 +117,25 @@ def _given(book: Book) -> list[Flowable]:
     return [Items(tuple(lines), ticked=True, gap=2.0)] if lines else []
 
 
+def _is_built_in_place(book: Book) -> bool:
+    """Whether it cannot be moved once it has been begun."""
+    put_together = book.figures.set_up is not None
+    return put_together or any(begins_in_place(book, one) for one in book.steps)
+
+
 def _in_loads(book: Book, packed: Sequence[Bag]) -> tuple[str, ...]:
     voice = book.voice
     bulk = all_bulk_words((bag.bulk_m3 for bag in packed), book.units, voice)
+    loads = strong(voice.say("In {count} labelled loads", count=len(packed)))
+    hinges = voice.say("Cover hinges, handles and latches; one person walks ahead and opens doors.")
+    if _is_built_in_place(book):
+        told = voice.say(
+            "{in_loads}: chains, braces and locks in their bags, {bulk} in all. It is built where"
+            " it will stand, and does not move afterwards.",
+            in_loads=loads,
+            bulk=bulk,
+        )
+        return (told, hinges)
     return (
         voice.say(
             "{in_one_piece} when one pose fits every opening on the way, with a hand's "
@@ -128,8 +145,8 @@ def _in_loads(book: Book, packed: Sequence[Bag]) -> tuple[str, ...]:
         voice.say(
             "{in_loads} otherwise: chains, braces and locks in their bags, {bulk} in all, "
             "built in the room where it will stand.",
-            in_loads=strong(voice.say("In {count} labelled loads", count=len(packed))),
+            in_loads=loads,
             bulk=bulk,
         ),
-        voice.say("Cover hinges, handles and latches; one person walks ahead and opens doors."),
+        hinges,
     )

@@ -42,7 +42,7 @@ def crew_sections(book: Book) -> list[Section]:
         (book.facts.name, front(book, plan)),
         (
             voice.say("Beforehand: prepare, pack and load"),
-            [*preparing(book, work, packed), *loading(book), *does_it_fit(book, packed)],
+            [*preparing(book, work, packed), *loading(book, work), *does_it_fit(book, packed)],
         ),
         (voice.say("Who does what when"), schedule(book, work, plan)),
         (voice.say("On the floor"), assembling(book, work)),

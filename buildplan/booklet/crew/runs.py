@@ -60,8 +60,8 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
     blocks += corners_drawn(book)
     blocks += hand_moves(book)
     blocks += _how_to_read(book, work)
-    blocks += first_lift_notice(book, book.steps)
     job_of = {step.number: job.number for job in work for step in job.steps}
+    blocks += first_lift_notice(book, book.steps, job_of)
     for name, run in groupby(work, key=lambda job: equal_part(book, job)):
         if name:
             blocks += equal_part_blocks(book, tuple(run), name, job_of)
@@ -105,7 +105,20 @@ def _how_to_read(book: Book, work: Sequence[Job]) -> list[Flowable]:
         "one balloon further along every chain than the one before it, and is locked before "
         "the next."
     )
-    return [Words(words)]
+    return [Words(sentences(words, _open_rows(book)))]
+
+
+def _open_rows(book: Book) -> str:
+    """Which rows come back to their first joint, where some braces share a balloon and do not."""
+    closed = [brace for brace in book.framework.braces if not brace.shared]
+    if len(closed) == len(book.framework.braces):
+        return ""
+    if not all(chain.closed for brace in closed for chain in brace.chains):
+        return ""
+    return book.voice.say(
+        "A row that shares a balloon is an open brace; every other one comes back to its first"
+        " joint and is closed there."
+    )
 
 
 def _floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:

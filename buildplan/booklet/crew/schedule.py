@@ -60,7 +60,7 @@ def _part(book: Book, work: Sequence[Job], part: PlaceWork) -> list[Flowable]:
                 people=people_counted(voice, book.facts.crew),
             )
         ),
-        Words(voice.say(begin, time=strong(latest))),
+        Words(voice.say(begin, time=strong(latest)), keep=True),
         _table(book, work, part),
     ]
 

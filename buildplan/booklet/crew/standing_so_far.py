@@ -29,10 +29,38 @@ def standing(book: Book, steps: Sequence[Step]) -> list[str]:
     if Kind.BRACE in kinds:  # a corner's single is counted with its brace
         kinds.pop(Kind.SINGLE, None)
     for kind in kinds:
+        if kind is Kind.JOIN and book.framework.parts:
+            words += _of_parts(book, steps)
+            continue
         done = [s.number for s in book.steps for op in s.operations if op.kind is kind]
         so_far = sum(number <= last for number in done)
         words.append(voice.say(COUNTED[kind], standing=so_far, total=len(done)))
     return words
+
+
+def _of_parts(book: Book, steps: Sequence[Step]) -> list[str]:
+    """How many joints of each part are done, and how many ties between parts."""
+    voice, last = book.voice, {}
+    for step in steps:
+        if step.of_kind(Kind.JOIN):
+            last[tuple(book.context.parts_at(step.of_kind(Kind.JOIN)))] = step
+    words = []
+    for parts, step in last.items():
+        done, total = book.context.joined(step)
+        if len(parts) > 1:
+            words.append(
+                voice.say("Ties between parts: {standing} of {total}", standing=done, total=total)
+            )
+        else:
+            words.append(
+                voice.say(
+                    "Joints of part {part}: {standing} of {total}",
+                    part=parts[0],
+                    standing=done,
+                    total=total,
+                )
+            )
+    return words[-1:] if all(len(parts) > 1 for parts in last) else words
 
 
 def turn_lines(book: Book, step: Step) -> list[str]:
