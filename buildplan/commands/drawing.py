@@ -88,6 +88,7 @@ def draw(
     from buildplan.commands.files import refuse_ending
     from buildplan.commands.pieces import book_of
     from buildplan.drawing.forms import FORMS
+    from buildplan.evaluation.expected_time import seconds_to_tell
 
     voice = Voice(language)
     if labels and (step is not None or every):
@@ -109,7 +110,7 @@ def draw(
     what = f"step-{step}" if step is not None else (view or ViewName.FRONT).value
     target = out or Path(f"{design.stem}-{what}.pdf")
     refuse_ending(target, tuple(FORMS), voice)
-    book = book_of(design, voice)
+    book = book_of(design, voice, seconds=seconds_to_tell)
     seen = _finished(book, view or ViewName.FRONT) if step is None else _step(book, step, voice)
     _write_picture(seen, target)
 
@@ -204,6 +205,7 @@ def gallery(
     from buildplan.commands.pieces import book_of
     from buildplan.document.paper import PAPERS
     from buildplan.drawing.typeset.font_files import with_fonts
+    from buildplan.evaluation.expected_time import seconds_to_tell
 
     voice = Voice(language)
     stem = in_language(f"{folder.resolve().name}-gallery-{paper.value}", voice)
@@ -217,7 +219,7 @@ def gallery(
             voice.say("{folder} holds no design files (.yaml)", folder=str(folder))
         )
     tell_expected(math.fsum(_seconds_of(file, voice) for file in files), voice)
-    gathered = partial(book_of, voice=voice, paper=paper.value)
+    gathered = partial(book_of, voice=voice, paper=paper.value, seconds=seconds_to_tell)
     exhibits = [
         Exhibit(str(file.relative_to(folder)), book)
         for file, book in zip(files, each_design(gathered, files, MANY), strict=True)
@@ -236,12 +238,12 @@ def gallery(
 
 def _seconds_of(file: Path, voice: Voice) -> float:
     """How long the piece of a design file takes to work out; none of one that has none."""
-    from buildplan.commands.pieces import balloons_of
-    from buildplan.evaluation.expected_time import seconds_to_work_out
+    from buildplan.commands.pieces import size_of_design
+    from buildplan.evaluation.expected_time import seconds_to_tell
     from buildplan.hands.reading import read_known
     from buildplan.source.problems import DesignProblemsError, UnreadableDesignError
 
     try:
-        return seconds_to_work_out(balloons_of(read_known(file, voice)))
+        return seconds_to_tell(size_of_design(read_known(file, voice)))
     except (DesignProblemsError, UnreadableDesignError):
         return 0.0  # told when it is gathered

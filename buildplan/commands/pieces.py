@@ -26,12 +26,14 @@ if TYPE_CHECKING:
     from buildplan.business.copies.brand import Branding
     from buildplan.design.model import Design
     from buildplan.evaluation.evaluating import Evaluation
+    from buildplan.evaluation.expected_time import PieceSize
     from buildplan.fitting.checking import Checked
     from buildplan.hands.craft import Moved
     from buildplan.hands.why import Why
 
 Read = TypeVar("Read")
 
+FEW_S = 90  # told in seconds
 SHAPES_FOUND_ANEW = 1.5  # what asking for a figure costs, over working out the piece (measured)
 
 
@@ -42,15 +44,17 @@ def book_of(
     units: UnitsName | None = None,
     edition: str = "training",
     hands: Path | None = None,
+    seconds: Callable[[PieceSize], float] | None = None,
 ) -> Book:
-    """A design run through every stage, as the hands that are known of will build it."""
+    """A design run through every stage, as the hands that are known of will build it; `seconds`
+    foretells what is to be done with it, where that is not printing it."""
     from buildplan.booklet.common.book import gather_book
     from buildplan.document.paper import PAPERS
     from buildplan.evaluation.expected_time import seconds_to_print
     from buildplan.hands.reading import read_known
 
     design = read_known(path, voice, hands)
-    tell_if_long(design, seconds_to_print, voice)
+    tell_if_long(design, seconds or seconds_to_print, voice)
     with busy(_finding(design, voice)):
         asked: Units | None = None if units is None else "in" if units == "in" else "cm"
         chosen = asked or units_read(voice, design.units)
@@ -71,31 +75,40 @@ def evaluation_of(
         return evaluate(design, design.units, NEW_PARTS, gust_m_per_s)
 
 
-def balloons_of(design: Design) -> int:
-    """Balloons of every kind."""
+def size_of_design(design: Design) -> PieceSize:
+    """How large the piece of a design is to work out."""
     from buildplan.design.building import build_framework
-    from buildplan.framework.counts import balloon_counts
+    from buildplan.evaluation.expected_time import size_of
 
-    return sum(balloon_counts(build_framework(design)).values())
+    return size_of(build_framework(design))
 
 
-def tell_if_long(design: Design, seconds: Callable[[int], float], voice: Voice) -> None:
+def tell_if_long(design: Design, seconds: Callable[[PieceSize], float], voice: Voice) -> None:
     """How long a large piece is likely to take, before it is begun."""
     from buildplan.evaluation.expected_time import WORTH_SAYING_S
 
-    balloons = balloons_of(design)
-    expected = seconds(balloons)
+    size = size_of_design(design)
+    expected = seconds(size)
     if expected < WORTH_SAYING_S:
         return
-    words = voice.say_count(
-        "{piece} has {balloons} balloons: this takes about {number} minute of work for one "
-        "processor.",
-        "{piece} has {balloons} balloons: this takes about {number} minutes of work for one "
-        "processor.",
-        max(1, round(expected / 60)),
-        piece=design.name,
-        balloons=balloons,
-    )
+    if expected < FEW_S:
+        words = voice.say(
+            "{piece} has {balloons} balloons: this takes about {count} seconds of work for one "
+            "processor.",
+            piece=design.name,
+            balloons=size.balloons,
+            count=10 * round(expected / 10),
+        )
+    else:
+        words = voice.say_count(
+            "{piece} has {balloons} balloons: this takes about {number} minute of work for one "
+            "processor.",
+            "{piece} has {balloons} balloons: this takes about {number} minutes of work for one "
+            "processor.",
+            round(expected / 60),
+            piece=design.name,
+            balloons=size.balloons,
+        )
     aside(words)
 
 
@@ -113,8 +126,10 @@ def bare_evaluation(path: Path, voice: Voice | None = None) -> Evaluation:
     design = read_whole(path, CONSTANTS)
     if voice is not None:
         from buildplan.design.translating import translated_design
+        from buildplan.evaluation.expected_time import seconds_to_work_out
 
         design = translated_design(design, voice.language)
+        tell_if_long(design, seconds_to_work_out, voice)
     return evaluate(design, design.units, NEW_PARTS)
 
 
@@ -203,8 +218,8 @@ def reasons_of(piece: Evaluation, figures: Sequence[Moved], voice: Voice) -> lis
     from buildplan.evaluation.expected_time import seconds_to_work_out
     from buildplan.hands.why import why
 
-    def seconds(balloons: int) -> float:
-        return SHAPES_FOUND_ANEW * len(figures) * seconds_to_work_out(balloons)
+    def seconds(size: PieceSize) -> float:
+        return SHAPES_FOUND_ANEW * len(figures) * seconds_to_work_out(size)
 
     tell_if_long(piece.design, seconds, voice)
     with busy(voice.say("Working the piece out with other numbers ...")):

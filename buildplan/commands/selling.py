@@ -126,6 +126,7 @@ def _plan(
     from buildplan.commands.rebuilding import rebuilds
     from buildplan.design.building import build_framework
     from buildplan.design.measures import units_read
+    from buildplan.evaluation.expected_time import seconds_to_tell
     from buildplan.hands.reading import read_known
 
     paths = [file.parent / piece.design for piece in asked.designs]
@@ -135,7 +136,10 @@ def _plan(
         for (path, design), piece in zip(read.items(), asked.designs, strict=True)
     ]
     found = shopping_list(needed, units_read(voice, needed[0].design.units))
-    books = [book_of(path, voice, paper.value, edition="crew", hands=hands) for path in paths]
+    books = [
+        book_of(path, voice, paper.value, edition="crew", hands=hands, seconds=seconds_to_tell)
+        for path in paths
+    ]
     _refuse_problems(file, paths, books, draft, voice)
     plan = plan_event(asked, books, found, voice)
     built = [rebuilds(paths[one.design], one.book, one.words, voice) for one in _each_once(plan)]

@@ -13,6 +13,7 @@ from buildplan.design.reading import read_design
 from buildplan.patterns.assembly_keys import PLACES, Assembly, AssemblyPart
 from buildplan.patterns.build import built_as
 from buildplan.shape.constants import constants_with
+from buildplan.shape.crossing import tied_too_far_across
 from buildplan.shape.finding import Settings, shapes_of_parts
 from buildplan.shape.seat_places import Seat
 from buildplan.shape.seats import ties_worked_out
@@ -36,8 +37,13 @@ class Seated:
 
 def read_whole(path: Path, known_constants: Collection[str] | None = None) -> Design:
     """Read a design file as `read_design` does, with every tie spelled out. Raises as that does,
-    and DesignProblemsError where nothing meets."""
-    found = seated(read_design(path, known_constants))
+    and DesignProblemsError where nothing meets, or so much is tied across that it is not worked
+    on."""
+    design = read_design(path, known_constants)
+    across = tied_too_far_across(build_framework(design))
+    if across is not None:
+        raise DesignProblemsError(str(path), (across,), design.name)
+    found = seated(design)
     if found.problems:
         raise DesignProblemsError(str(path), found.problems, found.design.name)
     return found.design

@@ -1,8 +1,8 @@
 """How large a piece may be, by what working it out costs (`tests/bench/bench_big.py` prints it).
 
-A piece of so many balloons that fits together is worked out in minutes of one core's time
-(measured: lattices of 7,000 balloons in 18 s, columns side by side of 7,900 in a minute, 0.6 GB).
-Joints that are tied to one another at random cost far more: there 1,000 balloons take a minute.
+A piece of so many balloons that fits together is worked out in half a minute of one core's time.
+Joints that are tied to one another at random cost far more, and have a limit of their own
+(`shape/crossing.py`).
 """
 
 from __future__ import annotations

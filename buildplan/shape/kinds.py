@@ -10,6 +10,7 @@ from buildplan.source.problems import ProblemKind
 class ShapeKind(ProblemKind):
     """What stands in the way of building a piece, and what to take note of."""
 
+    TIED_TOO_FAR_ACROSS = auto()
     NOT_AT_REST = auto()
     DOES_NOT_FIT = auto()
     DOES_NOT_CLOSE = auto()

@@ -37,6 +37,7 @@ BY_HAND: frozenset[ProblemKind] = frozenset(
         *(K.ONE_PLACE_FOR_SEVERAL, K.NO_SUCH_SIDE, K.CELL_IN_THE_WAY),
         *MoneyKind,
         *BrandKind,
+        ShapeKind.TIED_TOO_FAR_ACROSS,
         # on the day, with the balloons in hand
         *(ShapeKind.SAGS, ShapeKind.MAY_NOT_HOLD_ITSELF, ShapeKind.TIPS_IN_A_DRAUGHT),
         *(ShapeKind.KEPT_BY_ITS_LOCKS, ShapeKind.OTHER_SHAPES_UNSOUGHT),
