@@ -13,7 +13,7 @@ from math import fsum
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable, Paragraph
 
-from buildplan.document.stacking import Blocks, draw_stack, split_stack, stack_height
+from buildplan.document.stacking import Blocks, draw_stack, keep_company, split_stack, stack_height
 from buildplan.document.tagged import Role
 from buildplan.document.text import BODY, HEADING, INK, RULE, TITLE, plain
 from buildplan.document.undrawn import Showable, drawn
@@ -177,6 +177,8 @@ class Stack(Flowable):  # type: ignore[misc]
         ):
             return []
         fits, rest = split_stack(self.blocks, width, room, self.canv)
+        if self._role == "L" and room < page:
+            keep_company(fits, rest, self.blocks)
         if fits and rest:
             return [
                 Stack(fits, self._role),

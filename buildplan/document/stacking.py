@@ -14,6 +14,7 @@ from buildplan.document.tagged import TaggedCanvas
 
 Blocks = Sequence[Flowable]
 NEARLY = 0.01
+FEWEST_LEFT = 2  # entries of a list
 
 
 def _spaced(blocks: Blocks) -> Iterator[tuple[Flowable, float]]:
@@ -72,3 +73,12 @@ def split_stack(
     while rest and fits and fits[-1].getKeepWithNext():
         rest.insert(0, fits.pop())
     return fits, rest
+
+
+def keep_company(fits: list[Flowable], rest: list[Flowable], blocks: Blocks) -> None:
+    """Leave the last entry of a list that is parted into `fits` and `rest` not alone on its page:
+    one more goes with it, or all of a list that has too few for that."""
+    if rest == list(blocks[-1:]):
+        going = 1 if len(fits) > FEWEST_LEFT else len(fits)
+        rest[:0] = fits[len(fits) - going :]
+        del fits[len(fits) - going :]

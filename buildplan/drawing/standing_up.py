@@ -16,7 +16,7 @@ from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Po
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.way_round import PAPER, WAY, pointed
 from buildplan.framework.model import Framework
-from buildplan.sequence.reach import WITH_ONE_AT_FOOT
+from buildplan.sequence.reach import WITH_ONE_AT_FOOT, is_long
 from buildplan.shape.holding import base_middles
 from buildplan.shape.model import FloatArray, Shape
 
@@ -32,7 +32,7 @@ TIE = Ink(stroke=DARK, width=1.6)
 # Half a person's width, and from one row of people to the next; how far a wall is behind the
 # piece, and what it hangs from above it. Metres, for looks only.
 BESIDE_M, ROW_M = 0.25, 0.3
-FOOT_M, CROUCHED_M = 0.3, 1.0
+FOOT_M, CROUCHED_M, BEHIND_M = 0.3, 1.0, 0.5
 WALL_M, ABOVE_M = 0.5, 0.4
 
 Point3 = tuple[float, float, float]
@@ -53,7 +53,8 @@ def standing_up_picture(
     `ballast_at`, and the lines of what holds it.
 
     Of three `people` or more one holds the foot, in front of it; the others stand by turns to the
-    left and to the right. `words` stand at its foot. Lengths of the picture are points.
+    left and to the right, or along the back of a long piece. `words` stand at its foot. Lengths of
+    the picture are points.
     """
     low, high = np.min(shape.positions_m, axis=0), np.max(shape.positions_m, axis=0)
     edge_z = float(low[2])
@@ -82,11 +83,15 @@ def standing_up_picture(
     left, right, far_left, far_right = (at(*map(float, corner)) for corner in back[[0, 2, 1, 3]])
     marks: list[Mark] = [Polyline((left, right, far_right, far_left), LIES, closed=True)]
     marks.append(Polyline((left, right), STAYS))  # where the piece stands on it, it is hidden
-    marks += body_marks(finished(framework, shape), view, width, height)
-    marks += pointed([at(*one) for one in _way_up_m(low, high)], WAY)
     turns = [(stand[number % 2], ROW_M * (number // 2)) for number in range(lifting)]
     people_at = [(x, z + back_m, PERSON_M) for (x, _, z), back_m in turns]
-    for x, z, tall_m in [*people_at, *((x, z, CROUCHED_M) for x, _, z in at_foot)]:
+    along = [(x, edge_z - BEHIND_M, PERSON_M) for x in _spread(low, high, lifting)]
+    for x, z, tall_m in along if is_long(shape) else ():
+        marks += _person(at(x, 0.0, z), at(x, tall_m, z))
+    marks += body_marks(finished(framework, shape), view, width, height)
+    marks += pointed([at(*one) for one in _way_up_m(low, high)], WAY)
+    nearer = [] if is_long(shape) else people_at
+    for x, z, tall_m in [*nearer, *((x, z, CROUCHED_M) for x, _, z in at_foot)]:
         marks += _person(at(x, 0.0, z), at(x, tall_m, z))
     marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
     for joint in ballast_at:
@@ -94,6 +99,12 @@ def standing_up_picture(
     if words:
         marks.append(Label((width / 2, WORDS_PT), words, TYPE, DARK, halo=PAPER))
     return Picture(width, height, tuple(marks), alt, (("picture", "standing up"),))
+
+
+def _spread(low: FloatArray, high: FloatArray, people: int) -> list[float]:
+    """Where people stand along a piece, evenly from its left to its right; metres."""
+    share = float(high[0] - low[0]) / people
+    return [float(low[0]) + share * (number + 0.5) for number in range(people)]
 
 
 def _way_up_m(low: FloatArray, high: FloatArray) -> list[Point3]:

@@ -20,6 +20,7 @@ from buildplan.framework.chain_roles import RING
 from buildplan.framework.model import Brace, Framework, LongChain
 from buildplan.instructions.model import Figures, Side, Span
 from buildplan.sequence.directions import directions
+from buildplan.sequence.reach import is_long
 from buildplan.shape.calibration import ring_checks
 from buildplan.shape.holding import conditions
 from buildplan.shape.model import FloatArray, Shape
@@ -55,6 +56,7 @@ def told_figures(framework: Framework, shape: Shape, units: Units) -> Figures:
         shared=shared_knots(framework, shape),
         apart=parts_apart(framework, shape),
         closed_inside=frozenset(_closed_inside(framework, shape)),
+        long=is_long(shape),
     )
 
 

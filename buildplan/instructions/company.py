@@ -28,7 +28,12 @@ def people_of_steps(context: Context) -> tuple[int, ...]:
         if laid and not is_first(context, step) and not is_flat(context, step):
             upright.add(_part(context, step))
         held = step.kind is Kind.JOIN and _part(context, step) in upright
-        two = held or bool(HELPED & step.ways.keys()) or _is_lifted_for(context, step)
+        two = (
+            held
+            or bool(HELPED & step.ways.keys())
+            or _is_lifted_for(context, step)
+            or (step.kind is Kind.SINGLE and bool(step.behind) and _ties_parts(context, step))
+        )
         found.append(max(1 + two, *(operation.people for operation in step.operations)))
     return tuple(found)
 
@@ -36,6 +41,11 @@ def people_of_steps(context: Context) -> tuple[int, ...]:
 def _part(context: Context, step: Step) -> str:
     part = context.framework.part_at(step.operations[0].joints[0])
     return part.name if part else ""
+
+
+def _ties_parts(context: Context, step: Step) -> bool:
+    """Whether the balloons of a step go from part to part, which both are lifted for."""
+    return len(set(context.parts_at(step.of_kind(Kind.SINGLE)))) > 1
 
 
 def _is_lifted_for(context: Context, step: Step) -> bool:

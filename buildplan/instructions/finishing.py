@@ -39,7 +39,9 @@ def _like_the_front(context: Context) -> str:
     """What the back of a piece looks like that mirrors the front: writing reads from right to left
     there, and other balloons have other colours."""
     voice = context.voice
-    if context.framework.reads or not _in_its_colours(context.framework):
+    parts = [part.framework for part in context.framework.parts]
+    reads = context.framework.reads or any(part.reads for part in parts)
+    if reads or not _in_its_colours(context.framework):
         return voice.say("Behind every joint of the front lies one of the back, tied alike.")
     return voice.say("The back must look exactly like the front.")
 
@@ -108,6 +110,13 @@ def _lifting(context: Context, people: str) -> str:
         return voice.say(
             "It takes {people} people or more, you among them. Take hold on both sides, both hands"
             " round a joint, never by one balloon. Lift together on a count, up to where it hangs.",
+            people=people,
+        )
+    if context.figures.long:
+        return voice.say(
+            "It takes {people} people or more, you among them. Spread out evenly along its upper"
+            " edge, both hands round a joint, never by one balloon. Lift together on a count, and"
+            " turn the piece up on its foot.",
             people=people,
         )
     if context.framework.braces:

@@ -152,7 +152,8 @@ class Figures:
     (the whole piece is "") that are built course on course lying on their backs; `one_layer` those
     whose joints lie in one plane; `shared` the parts that share knots; `apart` which way the part
     of a tie's last joint goes on from that of its first, by the tie's name; `closed_inside` the
-    parts whose tube is closed from inside its course, where there is room to kneel."""
+    parts whose tube is closed from inside its course, where there is room to kneel; `long` whether
+    those who stand it up spread out along it."""
 
     rings: Mapping[str, Span] = field(default_factory=dict)
     sides: Mapping[int, Side] = field(default_factory=dict)
@@ -167,6 +168,7 @@ class Figures:
     shared: tuple[SharedKnots, ...] = ()
     apart: Mapping[str, PartsApart] = field(default_factory=dict)
     closed_inside: frozenset[str] = frozenset()
+    long: bool = False
 
 
 NO_FIGURES = Figures()

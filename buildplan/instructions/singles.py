@@ -87,6 +87,7 @@ def single(context: Context, step: Step) -> Wording:
             if apart
             else "",
             *_tying_in(context, step, apart),
+            *_lifted_for_the_back(context, step, apart),
         ),
         check=done(
             context,
@@ -115,6 +116,16 @@ def _tying_in(context: Context, step: Step, apart: bool) -> Iterator[str]:
         return
     yield _across(voice)
     yield from how_to_lock(context, step) if step.locks else [_beside_locks(voice)]
+
+
+def _lifted_for_the_back(context: Context, step: Step, apart: bool) -> Iterator[str]:
+    """How the joints at the back are got at where parts that lie are tied to one another."""
+    alike = (
+        o for o in _by_themselves(context, step) if between_parts(context.piece, o.operations[0])
+    )
+    told = any(other.behind for other in alike)
+    if apart and step.behind and not told:
+        yield context.voice.say("For the joints at the back somebody lifts both parts there.")
 
 
 def _by_themselves(context: Context, step: Step) -> Iterator[Step]:

@@ -43,6 +43,8 @@ LIFTED_DEG = 40.0
 ONE_LAYER_M = 0.02
 # Somebody on the floor reaches down inside over what stands no higher than this. From memory.
 INSIDE_FROM_M = 1.5
+# So many times as wide as high is long. Ours.
+LONG = 2.0
 # Of so many people or more who stand a piece up one keeps its foot from sliding. Ours.
 WITH_ONE_AT_FOOT = 3
 
@@ -51,6 +53,11 @@ def lifters(shape: Shape) -> int:
     """How many people turn the piece over or stand it up."""
     longest = max(shape.width_m, shape.height_m, shape.depth_m)
     return max(FEWEST_LIFTERS, int(np.ceil(longest / METRES_PER_LIFTER)))
+
+
+def is_long(shape: Shape) -> bool:
+    """Whether those who stand a piece up spread out along it, for its ends alone would bend it."""
+    return shape.width_m > LONG * shape.height_m and lifters(shape) > WITH_ONE_AT_FOOT
 
 
 @dataclass(frozen=True)

@@ -18,12 +18,15 @@ from buildplan.booklet.common.course_steps import plan_of
 from buildplan.booklet.common.going_down import going_down
 from buildplan.booklet.common.known_steps import is_known
 from buildplan.booklet.common.laid_courses import is_planned
+from buildplan.booklet.common.map_sheets import map_sheets
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.bodies import every_body
+from buildplan.drawing.maps.blocks import ties_shown
 from buildplan.evaluation.seating import read_whole
 from buildplan.instructions.model import LiesAt
 from buildplan.instructions.setting_up import is_tying
+from buildplan.instructions.stages import part_of_step
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.reach import lifters
 from buildplan.shape.tied_parts import doubled, part_of
@@ -208,3 +211,21 @@ def test_a_low_wall_has_no_plan_that_opens_like_a_flower(tmp_path: Path) -> None
     assert not book.figures.flat  # as high as deep, it is built standing
     for step in joining:
         assert plan_of(book, step, 240.0).marks
+
+
+def test_balloons_between_parts_are_looked_up_where_their_pairs_are(word: Book) -> None:
+    """The bar between two letters: the sheet that has the pairs; and nobody is told that the back
+    of writing looks as its front."""
+    sheets = map_sheets(word)
+    between = [
+        step
+        for step in word.steps
+        if step.kind is Kind.SINGLE and part_of_step(word.framework, step) is None
+    ]
+    assert between
+    for step in between:
+        joints = {joint for operation in step.of_kind(Kind.SINGLE) for joint in operation.joints}
+        (sheet,) = sheets.sheets_of[step.number]
+        assert joints <= ties_shown(sheets.pictures[sheet])
+    told = next(word.told(step).text for step in word.steps if step.kind is Kind.INSPECT)
+    assert "exactly like the front" not in told

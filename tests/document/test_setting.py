@@ -48,6 +48,13 @@ def test_a_list_is_told_once_in_order_and_no_last_page_has_next_to_nothing(count
         assert len(entries(pages[-1])) >= 4
 
 
+def test_the_last_of_a_list_is_not_alone_on_a_page() -> None:
+    """What follows the list fills that page, so that nothing else would bring it company."""
+    for before in range(30, 45):
+        pages = pages_of(Words("above"), items(before), *(Words(f"line {n}.") for n in range(20)))
+        assert all(len(entries(page)) != 1 for page in pages)
+
+
 def test_a_heading_stays_with_what_follows() -> None:
     for before in range(30, 45):
         pages = pages_of(items(before), heading("Heading"), Words("What follows."))

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from drawn_pieces import straight_tube
 
 from buildplan.drawing.marks import Circle, Polyline, Stamp
 from buildplan.drawing.standing_up import LIES, PERSON_M, SEEN_FROM, STAYS, standing_up_picture
+from buildplan.sequence.reach import is_long
 
 
 @pytest.mark.parametrize("people", [2, 3, 4])
@@ -35,3 +38,18 @@ def test_people_are_drawn_to_the_scale_of_the_piece() -> None:
     wide_m = float(max(shape.positions_m[:, 0]) - min(shape.positions_m[:, 0]))
     scale = (lies.points[1][0] - lies.points[0][0]) / (wide_m * SEEN_FROM.axes[0][0])
     assert head.radius == pytest.approx(0.075 * PERSON_M * SEEN_FROM.axes[1][1] * scale, rel=0.01)
+
+
+def test_people_are_spread_along_a_long_piece() -> None:
+    """At its ends alone they would bend it (common practice, no source): all but the one at the
+    foot stand evenly from end to end."""
+    framework, shape = straight_tube()
+    assert not is_long(shape)
+    long = replace(shape, width_m=5.0)
+    assert is_long(long)
+    picture = standing_up_picture(framework, long, 226, 172, "up", 5)
+    heads = sorted(m.centre[0] for m in picture.marks if isinstance(m, Circle))
+    assert len(heads) == 5
+    (edge,) = [m for m in picture.marks if isinstance(m, Polyline) and m.ink == STAYS]
+    wide = abs(edge.points[1][0] - edge.points[0][0])
+    assert max(heads) - min(heads) > 0.6 * wide

@@ -159,11 +159,17 @@ def _sheets_of(book: Book, pictures: tuple[Picture, ...]) -> dict[int, tuple[int
     drawn = [joints_drawn(picture) for picture in pictures]
     return {
         step.number: _covering(
-            _looked_up(book.framework, step), tied if is_tying(step) else shown, drawn
+            _looked_up(book.framework, step), tied if _ties_parts(book, step) else shown, drawn
         )
         for step in book.steps
         if step.kind in LOOKED_UP
     }
+
+
+def _ties_parts(book: Book, step: Step) -> bool:
+    """Whether a step ties parts to one another, by locks or by balloons between them."""
+    between = step.kind is Kind.SINGLE and part_of_step(book.framework, step) is None
+    return is_tying(step) or (between and bool(book.framework.parts))
 
 
 def _looked_up(framework: Framework, step: Step) -> frozenset[str]:

@@ -179,8 +179,9 @@ def _stood_up(book: Book, step: Step) -> Picture:
     people = max(operation.people for operation in step.operations)
     words = book.voice.say(
         "{piece} comes up from lying front up. The thick line is the edge that stays on the floor,"
-        " the arrow the way the top goes; people stand at the sides, of three or more one at the"
-        " foot. Bags of ballast lie at its foot, or lines show what holds it.",
+        " the arrow the way the top goes; people stand at the sides, or along a long piece, of"
+        " three or more one at the foot. Bags of ballast lie at its foot, or lines show what holds"
+        " it.",
         piece=book.framework.name,
     )
     stays = book.voice.say("thick line: stays down")

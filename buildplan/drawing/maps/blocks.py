@@ -217,6 +217,7 @@ def joints_drawn(picture: Picture) -> frozenset[str]:
 
 
 def ties_shown(picture: Picture) -> frozenset[str]:
-    """The joints that a sheet shows beside those that they are tied to."""
-    told = (dict(mark.data) for mark in picture.marks if isinstance(mark, Label))
-    return frozenset(joint for data in told for joint in data.get("tie", "").split())
+    """The joints that a sheet shows beside those that they are tied to, by a lock or a balloon."""
+    told = [dict(mark.data) for mark in picture.marks if isinstance(mark, Label)]
+    pairs = (data.get(key, "") for data in told for key in ("tie", "ends"))
+    return frozenset(joint for pair in pairs for joint in pair.split())

@@ -75,11 +75,16 @@ def _plate(joint: str, names: MapNames, left: float, tied: Sequence[str] = ()) -
 
 def _joined(link: Link, names: MapNames) -> MapBlock:
     """Two joints with a balloon between them."""
-    first = _plate_width(names.short(link.start))
+    first, ends = _plate_width(names.short(link.start)), ("ends", f"{link.start} {link.finish}")
     start, finish = (first, PLATE_HEIGHT / 2), (first + BAR, PLATE_HEIGHT / 2)
-    plates = (*_plate(link.start, names, 0.0), *_plate(link.finish, names, first + BAR))
+    plates = [*_plate(link.start, names, 0.0), *_plate(link.finish, names, first + BAR)]
+    plates = [
+        replace(one, data=(*one.data, ends)) if isinstance(one, Label) else one for one in plates
+    ]
     width = first + BAR + _plate_width(names.short(link.finish))
-    return MapBlock(width, PLATE_HEIGHT, (), (DrawnLink(link, start, finish, SINGLE),), plates)
+    return MapBlock(
+        width, PLATE_HEIGHT, (), (DrawnLink(link, start, finish, SINGLE),), tuple(plates)
+    )
 
 
 def _together(joints: Sequence[str], names: MapNames) -> MapBlock:
