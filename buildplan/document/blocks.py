@@ -180,10 +180,8 @@ class Stack(Flowable):  # type: ignore[misc]
         if self._role == "L" and room < page:
             keep_company(fits, rest, self.blocks)
         if fits and rest:
-            return [
-                Stack(fits, self._role),
-                Stack(rest, self._role, whole=self._whole, after=self.spaceAfter),
-            ]
+            later = Stack(rest, self._role, whole=self._whole, after=self.spaceAfter)
+            return [Stack(fits, self._role), later]
         if rest and len(self.blocks) > 1 and room >= page:  # parted where it should not be
             return list(self.blocks) if self._role is None else []
         return []

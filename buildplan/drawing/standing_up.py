@@ -83,15 +83,14 @@ def standing_up_picture(
     left, right, far_left, far_right = (at(*map(float, corner)) for corner in back[[0, 2, 1, 3]])
     marks: list[Mark] = [Polyline((left, right, far_right, far_left), LIES, closed=True)]
     marks.append(Polyline((left, right), STAYS))  # where the piece stands on it, it is hidden
-    turns = [(stand[number % 2], ROW_M * (number // 2)) for number in range(lifting)]
-    people_at = [(x, z + back_m, PERSON_M) for (x, _, z), back_m in turns]
-    along = [(x, edge_z - BEHIND_M, PERSON_M) for x in _spread(low, high, lifting)]
-    for x, z, tall_m in along if is_long(shape) else ():
-        marks += _person(at(x, 0.0, z), at(x, tall_m, z))
+    along = _spread(low, high, lifting) if is_long(shape) else []
+    for x in along:  # behind the piece
+        marks += _person(at(x, 0.0, edge_z - BEHIND_M), at(x, PERSON_M, edge_z - BEHIND_M))
     marks += body_marks(finished(framework, shape), view, width, height)
     marks += pointed([at(*one) for one in _way_up_m(low, high)], WAY)
-    nearer = [] if is_long(shape) else people_at
-    for x, z, tall_m in [*nearer, *((x, z, CROUCHED_M) for x, _, z in at_foot)]:
+    turns = [(stand[n % 2], ROW_M * (n // 2)) for n in range(0 if along else lifting)]
+    people_at = [(x, z + back_m, PERSON_M) for (x, _, z), back_m in turns]
+    for x, z, tall_m in [*people_at, *((x, z, CROUCHED_M) for x, _, z in at_foot)]:
         marks += _person(at(x, 0.0, z), at(x, tall_m, z))
     marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
     for joint in ballast_at:
