@@ -27,6 +27,7 @@ from buildplan.source.suggestions import Put
 
 # What a balloon is sized to, as a share of the size printed on its bag. From memory.
 LEAST_SHARE, MOST_SHARE = 1 / 3, 0.84
+IN_PROPORTION = 0.012  # that gauges may leave it by: what a course fits is lost by more
 USUAL_SHARE = 2 / 3  # common practice, no source: 8 inches for a 12-inch link
 # Rounds by the size printed on the bag. From memory.
 ROUND_SIZES: Mapping[Units, tuple[float, ...]] = {"in": (5, 11, 16), "cm": (12, 28, 40)}
@@ -132,8 +133,9 @@ def by_balloon(data: Mapping[str, Any], now: Measured, height_m: float) -> Resiz
 def _gauges(
     data: Mapping[str, Any], now: Measured, numbers: Sequence[int], bags: Mapping[str, float]
 ) -> Iterator[Trial]:
-    """Gauges to try: the largest at so many steps, the others in proportion and, as rounding may
-    keep a course from coming round, at the steps beside that."""
+    """Gauges to try: the largest at so many steps, the others in proportion, to half a step where a
+    whole one would change how the course curves, and, as rounding may keep a course from coming
+    round, at the steps beside that."""
     balloons, step, main = now.design.balloons, GAUGE_STEP[now.design.units], _main(now)
     others = sorted({link.inflate_to for link in _links(now).values()} - {main}, reverse=True)
     shifted = sorted(product((0, 1, -1), repeat=len(others)), key=lambda way: -way.count(0))
@@ -143,7 +145,8 @@ def _gauges(
         for shifts in shifted:
             rounded = {main: number * step}
             for gauge, shift in zip(others, shifts, strict=True):
-                rounded[gauge] = max(1, floor(gauge * scale / step + 0.5) + shift) * step
+                fine = _fine_step(gauge * scale, step)
+                rounded[gauge] = max(1, floor(gauge * scale / fine + 0.5) + shift) * fine
             changes = [_resized(*one, rounded, scale, step, bags) for one in balloons.items()]
             changes.append(_given_height(data, scale))
             tried.append(tuple(change for of_one in changes for change in of_one))
@@ -152,6 +155,12 @@ def _gauges(
         else:
             tried = tried[:1]
         yield tried[-1], _gauge_words(balloons, tried[-1], bags, now.design.units)
+
+
+def _fine_step(gauge: float, step: float) -> float:
+    """The step to which a gauge keeps its proportion to the others, half of `step` at least."""
+    rounded = max(1, floor(gauge / step + 0.5)) * step
+    return step if abs(rounded / gauge - 1) <= IN_PROPORTION else step / 2
 
 
 def _given_height(data: Mapping[str, Any], scale: float) -> Iterator[Put]:

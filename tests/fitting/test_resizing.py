@@ -87,6 +87,17 @@ def test_by_gauge_every_length_goes_with_the_gauge(piece: str) -> None:
     assert made.minutes == pytest.approx(now.minutes, rel=0.02)
 
 
+def test_small_gauges_keep_their_proportion_to_large_ones() -> None:
+    """By the same similarity: at 15/16 of 8 and 6 inches links are of 7 1/2 and 5 5/8, which no
+    whole step of a quarter is, and the piece keeps its form."""
+    now, way = resized(HEAD + SMALL["ring"], "gauge", 15 / 16)
+    made = way.measured
+    assert made is not None
+    sizes = [made.design.balloons[key].inflate_to for key in ("long", "inner")]
+    assert sizes == [7.5, 5.625]
+    assert distances(made) == pytest.approx(15 / 16 * distances(now), rel=0.02, abs=0.01)
+
+
 def distances(one: Measured) -> np.ndarray:
     places = one.shape.positions_m
     return np.asarray(np.linalg.norm(places[:, None] - places[None], axis=2))
