@@ -27,9 +27,10 @@ from buildplan.document.text import plain, strong
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.techniques.braces import tie_end
 from buildplan.drawing.techniques.closing_tie import goes_round
+from buildplan.instructions.coming import is_first
 from buildplan.instructions.leading import lead_words, leads_of
+from buildplan.instructions.locking import how_to_lock
 from buildplan.instructions.moves import Hand
-from buildplan.instructions.read_back import TAKE_LOCK, TAKE_LOCK_OF_ONE_LAYER
 from buildplan.instructions.setting_up import is_tying
 from buildplan.language.messages import mark
 from buildplan.language.phrases import clauses, sentences
@@ -149,7 +150,9 @@ def _round(
     if step.kind is Kind.JOIN and Kind.STAND_UP in drawn:
         pictures = (*drawn.get(Kind.LAY, ()), *drawn[Kind.STAND_UP])
         told = sentences(said.get(Kind.LAY, ""), said.get(Kind.STAND_UP, ""))
-        yield _Move(strong(voice.say("The first ring and its crown")), pictures, plain(told))
+        first = is_first(book.context, step)
+        name = voice.say("The first ring and its crown") if first else voice.say("The next ring")
+        yield _Move(strong(name), pictures, plain(told))
     elif step.kind is Kind.JOIN and drawn.get(Kind.LAY) and Kind.LAY in said:
         yield _Move(strong(voice.say("The next ring")), drawn[Kind.LAY][:1], plain(said[Kind.LAY]))
 
@@ -192,12 +195,12 @@ def _lock(
     """How a joint is locked; and where more balloons meet than at those before."""
     if not drawn.get(Kind.LOCK):
         return
-    voice, joint = book.voice, step.locks[0]
+    voice = book.voice
     if book.context.teacher(Hand.LOCK, step) is None:
-        part = book.framework.part_at(joint)
-        one_layer = (part.name if part else "") in book.figures.one_layer
-        taken = TAKE_LOCK_OF_ONE_LAYER if one_layer else TAKE_LOCK
-        told = voice.say(taken, colour=book.context.lock_name(joint))
+        taken, *others = how_to_lock(book.context, step)
+        if step.times > 1:  # that each is locked before the next is in the tables
+            others = others[1:]
+        told = sentences(taken, *others)
         yield _Move(_meaning(book, LOCK), drawn[Kind.LOCK][:1], plain(told))
     else:
         name = voice.say_count(
