@@ -41,17 +41,17 @@ def link_stamps(
     x, y = (x0 + x1) / 2, (y0 + y1) / 2
     d, s = diameter, diameter * stretch
     link = _as(look, "link", aspect, length, near_end)
-    marks: list[Mark] = [_stamp(link, s * cosine, s * sine, -d * sine, d * cosine, x, y)]
+    marks: list[Mark] = [Stamp(link, (s * cosine, s * sine, -d * sine, d * cosine, x, y))]
     if look.state in ("outline", "far"):
         return marks
     if look.state == "new" or diameter >= SHADED_FROM_PT:
         extra = d * (body_length(length, aspect) - 1)
         skew = extra * cosine * sine
         body = _as(look, "body")
-        marks.append(_stamp(body, d + extra * cosine**2, skew, skew, d + extra * sine**2, x, y))
+        marks.append(Stamp(body, (d + extra * cosine**2, skew, skew, d + extra * sine**2, x, y)))
         if shows_end(length, aspect):
             end = _as(look, "end", near=near_end)
-            marks.append(_stamp(end, d * cosine, d * sine, -d * sine, d * cosine, x1, y1))
+            marks.append(Stamp(end, (d * cosine, d * sine, -d * sine, d * cosine, x1, y1)))
     return marks + _sign(look, pattern, d, x, y)
 
 
@@ -63,18 +63,18 @@ def round_stamps(
     toward_x, toward_y = float(joint[0]) - x, float(joint[1]) - y
     length = hypot(toward_x, toward_y)
     c, s = (toward_x / length * d, toward_y / length * d) if length > 1e-6 else (d, 0.0)
-    marks: list[Mark] = [_stamp(_as(look, "round"), c, s, -s, c, x, y)]
+    marks: list[Mark] = [Stamp(_as(look, "round"), (c, s, -s, c, x, y))]
     if look.state in ("outline", "far"):
         return marks
     if look.state == "new" or diameter >= SHADED_FROM_PT:
-        marks.append(_stamp(_as(look, "body"), d, 0.0, 0.0, d, x, y))
+        marks.append(Stamp(_as(look, "body"), (d, 0.0, 0.0, d, x, y)))
     return marks + _sign(look, pattern, d, x, y)
 
 
 def _sign(look: Look, pattern: int, diameter: float, x: float, y: float) -> list[Mark]:
     if look.state != "new" or not pattern:
         return []
-    return [_stamp(_as(look, "pattern", pattern=pattern), diameter, 0.0, 0.0, diameter, x, y)]
+    return [Stamp(_as(look, "pattern", pattern=pattern), (diameter, 0.0, 0.0, diameter, x, y))]
 
 
 @lru_cache(maxsize=4096)
@@ -107,8 +107,3 @@ def _as(
         line=look.line if outlined else 0.0,
         finish=look.finish if form != "pattern" else "standard",
     )
-
-
-def _stamp(look: Look, a: float, b: float, c: float, d: float, e: float, f: float) -> Stamp:
-    matrix = (round(a, 3), round(b, 3), round(c, 3), round(d, 3), round(e, 3), round(f, 3))
-    return Stamp(look, matrix)

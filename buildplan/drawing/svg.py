@@ -64,7 +64,7 @@ def _label(label: Label) -> str:
 
 def _element(mark: Mark, ids: dict[Look, str]) -> str:
     if isinstance(mark, Stamp):
-        matrix = " ".join(_number(value) for value in mark.matrix)
+        matrix = " ".join(_number(round(value, 3)) for value in mark.matrix)
         return f'<use href="#{ids[mark.look]}" transform="matrix({matrix})"/>'
     if isinstance(mark, Label):
         return _label(mark)
