@@ -4,6 +4,7 @@ its range."""
 from __future__ import annotations
 
 from collections.abc import Sequence
+from math import ceil, floor
 
 from buildplan.design.building import METRES_PER_UNIT
 from buildplan.design.measures import size_words
@@ -15,6 +16,7 @@ from buildplan.sequence.model import Operation, Step
 
 # What is shorter is read from a tape in whole inches or centimetres alone.
 LONGEST_BY_HAND = 1.5
+EXACT = 1e-6  # of a unit: what is so near to a whole one is it
 
 
 def rings_across(context: Context, letters: Sequence[str]) -> list[str]:
@@ -79,19 +81,24 @@ def _side(context: Context, side: Side) -> str:
 
 
 def _lengths(context: Context, span: Span) -> dict[str, Value]:
-    units = context.units
+    """A length as a tape has it, and its range in whole inches or centimetres: outwards, so that
+    the length itself is never at its edge."""
+    units, voice = context.units, context.voice
+    unit_m = METRES_PER_UNIT[units]
+    length = round(span.length_m / unit_m)
+    low = min(floor(span.low_m / unit_m + EXACT), length - 1)
+    high = max(ceil(span.high_m / unit_m - EXACT), length + 1)
     if span.length_m > LONGEST_BY_HAND:
         return {
             "length": size_words(span.length_m, units),
-            "low": size_words(span.low_m, units),
-            "high": size_words(span.high_m, units),
+            "low": size_words(low * unit_m, units),
+            "high": size_words(high * unit_m, units),
         }
-    voice, unit_m = context.voice, METRES_PER_UNIT[units]
-    length = voice.whole(round(span.length_m / unit_m))
+    told = voice.whole(length)
     return {
-        "length": message("{length} in", length=length)
+        "length": message("{length} in", length=told)
         if units == "in"
-        else message("{length} cm", length=length),
-        "low": voice.whole(round(span.low_m / unit_m)),
-        "high": voice.whole(round(span.high_m / unit_m)),
+        else message("{length} cm", length=told),
+        "low": voice.whole(low),
+        "high": voice.whole(high),
     }

@@ -200,6 +200,15 @@ def test_measured_rings_and_sides_are_told_with_their_range() -> None:
     assert sum(told in check for check in checks) == 1
 
 
+def test_a_measure_is_never_at_the_edge_of_its_range() -> None:
+    """12.0 in of 11.2 to 12.4 in is told outwards: a tape that shows 12 in is within it."""
+    inch = 0.0254
+    figures = Figures(dict.fromkeys("ABCD", Span(12.0 * inch, 11.2 * inch, 12.04 * inch)))
+    framework = tube(STAR, closed=True)
+    words = tell_steps(plan_steps(framework), framework, "in", Voice(), figures)
+    assert any("12 in across their outside (11 to 13)" in said.check for said in words)
+
+
 def test_lists_and_ranges() -> None:
     assert Voice().listed(["A"]) == "A"
     assert Voice().listed(["A", "B", "C"]) == "A, B and C"

@@ -24,8 +24,8 @@ FREE = 1.5  # points over the names of the highest joints
 PLUMP, LEAN = 0.75, 0.56
 # A ring set on: so many of its joints are shown, so far apart, at these heights.
 SHOWN, APART, FIRST_X = 4, 46.0, 42.0
-BELOW, TIP, LIFTED, HIGHEST = 8.0, 44.0, 82.0, 116.0
-HEADROOM = 16.0  # over the highest joints
+BELOW, TIP, LIFTED, HIGHEST = 16.0, 50.0, 86.0, 120.0
+HEADROOM = 15.0  # over the highest joints
 LYING, ON_FLOOR, CROWN = 20.0, 62.0, 116.0  # the first ring, its zigzag lying and standing
 # A row on the floor: where it lies, how many joints and how many balloons up have room.
 ROW_X, ROW_Y, ROW_WIDTH, LETTERS_Y = 16.0, 14.0, 188.0, 130.0
@@ -54,6 +54,7 @@ def stand_round(
         marks += move([(standing[tip][0], y) for y in (LYING + 4, ON_FLOOR, CROWN - 16)])
     for joint in (*joints, *tips):
         marks += _disc(standing[joint], joint)
+    marks.append(_part_of_ring(voice))
     return Picture(
         WIDTH,
         CROWN + HALF_HIGH + FREE,
@@ -92,6 +93,7 @@ def set_round(framework: Framework, voice: Voice, course: RoundCourse, turn: int
     for joint in joints:
         marks += move([(x[joint], LIFTED - 12), (x[joint], LIFTED - 16), (x[joint], TIP + 12)])
         marks += [*_disc(tips[joint], joint), *_disc(lifted[joint], joint)]
+    marks.append(_part_of_ring(voice))
     return Picture(
         WIDTH,
         (HIGHEST if course.up is not None else LIFTED) + HEADROOM,
@@ -103,6 +105,13 @@ def set_round(framework: Framework, voice: Voice, course: RoundCourse, turn: int
             zigzag=course.down.letter if course.down else "",
             joints=voice.listed(joints),
         ),
+    )
+
+
+def _part_of_ring(voice: Voice) -> Label:
+    """That a stretch of a ring is drawn, and from where."""
+    return words(
+        (FIRST_X + APART * (SHOWN - 1) / 2, 1.5), voice.say("part of the ring, from outside")
     )
 
 
