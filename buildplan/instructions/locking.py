@@ -120,12 +120,20 @@ def _sides(context: Context, step: Step) -> Iterator[str]:
             "One round goes out above the ring, the other below it; where a zigzag is, between its"
             " two balloons."
         )
-    elif is_last(context, step):
+    elif is_closed_last(context, step):
         yield voice.say(
             "Where no hand gets inside any more lay the knot of the lock on the joint from outside,"
             " lead one round in through a gap and out through the gap opposite, and twist the two"
             " past each other there."
         )
+
+
+def is_closed_last(context: Context, step: Step) -> bool:
+    """Whether a step brings in the chains that close a piece or part, after which no hand gets
+    inside: not a ring on the zigzag below it, which leaves the top open."""
+    course = round_of(context, step)
+    regular = course is not None and is_regular(course, context.framework)
+    return is_last(context, step) and not is_first(context, step) and not regular
 
 
 def _rounds_before(context: Context, step: Step) -> str:

@@ -11,9 +11,10 @@ from diagram_pieces import assert_inside, assert_readable, built
 
 from buildplan.drawing.course_places import places_lying
 from buildplan.drawing.lock_gaps import lock_gaps
-from buildplan.drawing.marks import Label, Picture, Point, Stamp
+from buildplan.drawing.marks import Label, Picture, Point, Polyline, Stamp
 from buildplan.drawing.techniques.held_joints import hold_joint
 from buildplan.drawing.techniques.joints import join_chains
+from buildplan.drawing.techniques.large_locks import lock_from_outside
 from buildplan.drawing.techniques.rounds import lay_rows, set_round
 from buildplan.drawing.techniques.strips import colour_strip
 from buildplan.drawing.techniques.tagged_rings import ring_with_tags
@@ -100,6 +101,19 @@ def test_one_holds_and_the_other_locks_with_all_balloons_of_the_joint() -> None:
     assert_inside(picture)
     assert len(balloons(picture)) == len(met) + 2  # the two that hang, with what follows them
     assert {"1", "2"} <= {text for text, _ in places(picture)}
+
+
+def test_a_lock_from_outside_has_both_rounds_before_the_joint() -> None:
+    """The neck that goes behind is dashed, from one gap to the other through the joint's middle."""
+    solid = built({"solid": {"shape": "octahedron", "edge": "long", "lock": "lock"}})
+    picture = lock_from_outside(solid, Voice(), solid.joints[-1], find_shape(solid))
+    assert_inside(picture)
+    assert_readable(picture)
+    rounds = [m for m in picture.marks if isinstance(m, Stamp) and m.look.form == "round"]
+    assert len(rounds) == 2
+    (behind,) = (m for m in picture.marks if isinstance(m, Polyline) and m.ink.dash)
+    middles = [(m.matrix[4], m.matrix[5]) for m in rounds]
+    assert math.dist(*middles) > math.dist(*behind.points) > 0
 
 
 def _first_course(framework: Framework) -> RoundCourse:

@@ -100,7 +100,7 @@ class Book(Evaluation):
     @property
     def patterns(self) -> Mapping[str, int]:
         """The sign that tells each balloon's colour without colour, where colours differ."""
-        return balloon_signs(self.framework, [k for k, count in self.facts.counts.items() if count])
+        return balloon_signs(self.framework, self.framework.balloons)
 
 
 def letters_of(used: Iterable[str], framework: Framework) -> dict[str, str]:

@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.ballasting import ballast_link
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.joint_moves import closed_from_outside
 from buildplan.booklet.common.laid_courses import first_ring
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, ROW_GAP, rows_high
 from buildplan.booklet.common.step_pictures import step_panels
@@ -84,16 +85,28 @@ def planned_step(
     if measure < ABREAST_FROM:
         body = [Shown(plan), *column]
     first = () if aside[0] else chains
-    head = _head_of(book, beside, step, said)
+    drawn = closed_from_outside(book, step)
+    if drawn and measure >= ABREAST_FROM:
+        said, first = [*said, *first], ()
+    head = _head_of(book, beside, step, said, drawn)
     return [*head, *below, *first, *body, *(() if aside[1] else checked)]
 
 
 def _head_of(
-    book: Book, beside: Sequence[Flowable], step: Step, said: Sequence[Flowable]
+    book: Book,
+    beside: Sequence[Flowable],
+    step: Step,
+    said: Sequence[Flowable],
+    drawn: Sequence[Picture] = (),
 ) -> list[Flowable]:
-    """Title and what is said, beside what leads to other pages."""
-    links = [*beside, *ballast_link(book, step)]
-    head = Columns(([step_title(book, step), *said], links), HEAD_SHARES, gap=GAP, after=4.0)
+    """Title and what is said, beside what leads to other pages and what is `drawn` with it."""
+    links, measure = [*beside, *ballast_link(book, step)], book.paper.measure
+    told, shown = [step_title(book, step), *said], [Shown(one, after=ROW_GAP) for one in drawn]
+    if drawn and measure < ABREAST_FROM:
+        told, shown = [*told, *shown], []
+    wide = max((one.width for one in drawn), default=0.0)
+    shares = (measure - wide - GAP, wide) if shown else HEAD_SHARES
+    head = Columns((told, [*links, *shown]), shares, gap=GAP, after=4.0)
     head.keepWithNext = True
     return [head]
 

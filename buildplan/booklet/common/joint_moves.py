@@ -10,8 +10,10 @@ from buildplan.booklet.common.laid_courses import first_ring
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.techniques import balloons_brought
 from buildplan.drawing.techniques.braces import tie_end
-from buildplan.drawing.techniques.large_locks import lock_of_joint
+from buildplan.drawing.techniques.large_locks import lock_from_outside, lock_of_joint
 from buildplan.drawing.techniques.lying_locks import lock_lying
+from buildplan.instructions.coming import coming
+from buildplan.instructions.locking import is_closed_last
 from buildplan.instructions.setting_up import is_tying
 from buildplan.sequence.model import Kind, Step
 
@@ -62,6 +64,15 @@ def with_lock(
     if Kind.STAND_UP in drawn:  # what meets there is shown by those who hold it
         drawn = {kind: some for kind, some in drawn.items() if kind is not Kind.JOIN}
     return {**drawn, Kind.LOCK: (lock,)}
+
+
+def closed_from_outside(book: Book, step: Step) -> tuple[Picture, ...]:
+    """How the last joint of what closes is locked from outside, in the step that tells it."""
+    if not step.locks or not coming(book.context, step) or not is_closed_last(book.context, step):
+        return ()
+    joint = step.locks[-1]
+    own = book.framework.built_with(joint)
+    return (lock_from_outside(own, book.voice, joint, book.shape),)
 
 
 def most_met(book: Book, step: Step) -> int:

@@ -10,15 +10,17 @@ import numpy as np
 from buildplan.drawing.bodies import Scene, lock_centres
 from buildplan.drawing.camera import fit
 from buildplan.drawing.line_art import INK
-from buildplan.drawing.marks import Circle, Ink, Inset, Mark, Picture, Point
+from buildplan.drawing.marks import Circle, Ink, Inset, Mark, Picture, Point, Polyline
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.techniques.held_locks import from_outside, locked_joint
 from buildplan.drawing.techniques.props import (
     Strand,
     badge,
     knot,
+    move,
     palette,
     picture,
+    round_,
     signs,
     weave,
     words,
@@ -84,4 +86,61 @@ def _inside(framework: Framework, shape: Shape, joint: str) -> list[Mark]:
         *(Circle(at(round_at), radius, ring) for round_at in (one, other)),
         *weave([neck]),
         *knot(at(middle), 0, palette(framework).lock, 3.4),
+    ]
+
+
+def lock_from_outside(framework: Framework, voice: Voice, joint: str, shape: Shape) -> Picture:
+    """The lock of a joint that no hand gets inside of, from outside: its knot at a gap, one round
+    led in there, behind the joint and out at the gap opposite; then both, twisted past each
+    other, where they sit tight."""
+    marks: list[Mark] = [
+        *_led_through(framework, shape, joint),
+        locked_joint(framework, shape, joint, OUTSIDE_AT, HALF),
+        *badge((10.0, 120.0), "1"),
+        *badge((119.0, 120.0), "2"),
+        words((INSIDE_AT[0], 6.0), voice.say("from outside")),
+        words((OUTSIDE_AT[0], 6.0), voice.say("tight")),
+        words(((INSIDE_AT[0] + OUTSIDE_AT[0]) / 2, 130.0), voice.say("joint {joint}", joint=joint)),
+    ]
+    told = voice.say(
+        "Joint {joint}, from outside. One: the knot of its lock lies at a gap; one round goes in"
+        " there, behind the joint and out through the gap opposite, an arrow shows how the two are"
+        " twisted past each other. Two: a round sits tight in each of these gaps.",
+        joint=joint,
+    )
+    return picture(marks, told)
+
+
+def _led_through(framework: Framework, shape: Shape, joint: str) -> list[Mark]:
+    """The joint from outside, the neck that goes behind it dashed, both rounds before it."""
+    scene = Scene(
+        framework, shape, done_links=frozenset(framework.links_at[joint]), patterns=signs(framework)
+    )
+    camera, size = from_outside(framework, shape, joint), 2 * HALF
+    view = fit(camera, scene.bodies.centre, scene.bodies.radius, size, size, margin=3.5)
+    corner = (INSIDE_AT[0] - HALF, INSIDE_AT[1] - HALF)
+    drawn = Picture(size, size, tuple(body_marks(scene, view, size, size)), "")
+    place = next(i for i, lock in enumerate(framework.locks) if lock.joint == joint)
+    (middle, one, other), _ = view.place(
+        np.vstack([shape.at[joint], lock_centres(framework, shape)[place]])
+    )
+    balloon = framework.balloons[framework.locks[place].balloon]
+    size_pt, colour = view.scale * balloon.gauge_m, palette(framework).lock
+
+    def at(toward: np.ndarray, share: float) -> Point:
+        x, y = middle + (toward - middle) * share
+        return (corner[0] + float(x), corner[1] + float(y))
+
+    hidden = Ink(stroke=INK, width=1.3, dash=(2.5, 2.0))
+    neck = Strand(((*at(other, 0.8), 0), (*at(other, 1.4), 0), (*at(other, 1.9), 0)), colour, NECK)
+    (x, low), (_, high) = sorted((at(one, 2.2), at(other, 2.2)), key=lambda spot: spot[1])
+    beside = x + size_pt
+    return [
+        Inset(drawn, corner),
+        Polyline((at(one, 0.8), at(other, 0.8)), hidden),
+        *weave([neck]),
+        *round_(at(other, 2.4), at(other, 1.9), size_pt, colour),
+        *round_(at(one, 2.1), at(one, 1.0), size_pt, colour),
+        *knot(at(one, 0.9), 0, palette(framework).lock, 3.4),
+        *move([(beside, low), (beside + 6.0, (low + high) / 2), (beside, high)]),
     ]

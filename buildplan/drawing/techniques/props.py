@@ -88,9 +88,9 @@ def round_(centre: Point, knot: Point, diameter: float, colour: str, sign: int =
 
 
 def signs(framework: Framework) -> Mapping[str, int]:
-    """The sign of each balloon that the piece uses, as in all its pictures."""
-    keys = {link.balloon for link in framework.links} | {lock.balloon for lock in framework.locks}
-    return balloon_signs(framework, [key for key in framework.balloons if key in keys])
+    """The sign of each balloon, as in all pictures of the piece: also in those of one of its parts,
+    and of a practice piece, which use fewer of them."""
+    return balloon_signs(framework, framework.balloons)
 
 
 @dataclass(frozen=True)
