@@ -17,7 +17,7 @@ from buildplan.drawing.techniques import TECHNIQUES, moves, technique_pictures
 from buildplan.drawing.techniques.held_locks import from_outside
 from buildplan.drawing.techniques.joints import join_chains
 from buildplan.drawing.techniques.knots import chain_strands, closing_strand
-from buildplan.drawing.techniques.large_locks import lock_of_joint
+from buildplan.drawing.techniques.large_locks import lock_gaps, lock_of_joint
 from buildplan.drawing.techniques.locks import twist_lock, twisted_necks
 from buildplan.drawing.techniques.pairs import pair_strands, wrapped_strands
 from buildplan.drawing.techniques.props import HEIGHT, WIDTH, Strand
@@ -94,6 +94,19 @@ def test_a_lock_is_shown_where_the_finished_piece_has_it() -> None:
     assert near[0] > depth[1]
     assert sum(rounds[:, 1] - joint[1]) == pytest.approx(0.0, abs=1e-6)
     assert abs(rounds[0, 1] - joint[1]) > 0.03
+
+
+def test_the_gaps_of_locks_are_drawn_where_each_number_of_balloons_first_meets() -> None:
+    """Of an open tube with a tip: at a free end three balloons, along it four, at the joint of a
+    shared balloon five; each with both rounds of its lock, behind the joint."""
+    framework = tube(["straight", "tip", "straight"])
+    picture = lock_gaps(framework, Voice(), find_shape(framework))
+    named = [m.text for m in picture.marks if isinstance(m, Label) and m.text in framework.joints]
+    assert named == ["A1", "A2", "B2"]
+    assert [len(framework.links_at[joint]) for joint in named] == [3, 4, 5]
+    assert len([m for m in picture.marks if isinstance(m, Circle) and m.ink.dash]) == 6
+    assert "A1, A2 and B2" in picture.alt
+    assert_readable(picture)
 
 
 def test_what_is_one_layer_has_no_inside() -> None:

@@ -34,12 +34,14 @@ from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_diagrams import cell_diagram
-from buildplan.drawing.labelled import labelled_picture
+from buildplan.drawing.labelled import labelled_picture, named_joints
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.scene import finished_picture, finished_words
+from buildplan.drawing.techniques.large_locks import lock_gaps
 from buildplan.evaluation import balloon_words
+from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Framework
 from buildplan.instructions.assembling import FREE_END, has_free_ends
+from buildplan.instructions.kneeling import waiting
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.times import duration
 from buildplan.sequence.model import Kind, Step
@@ -47,7 +49,7 @@ from buildplan.sequence.model import Kind, Step
 # The labelled picture is so high, more for each joint, and at most so high.
 LEAST_LABELLED_PT, A_JOINT_PT, LABELLED_PT = 120.0, 3.5, 190.0
 PICTURE_SHARE = 0.6
-PLAN_SIZE, FINISHED_SIZE = (200.0, 170.0), (220.0, 190.0)
+PLAN_SIZE, FINISHED_PT = (200.0, 170.0), 190.0
 PLAN_OF_COURSE_PT = 156.0
 LINE_GAP, LINE_SHARES = 1.0, (0.78, 0.22)
 CORNER_SIZE = (CELL_WIDTH, CELL_HEIGHT)
@@ -153,13 +155,18 @@ def _pictured(own: Book) -> list[Flowable]:
 
 
 def _comes_out(own: Book) -> list[Flowable]:
-    """How a piece comes out of which the first picture shows how it is laid."""
+    """How a piece comes out of which the first picture shows how it is laid; the ends of its front
+    chains are named."""
     if not own.framework.braces:
         return []
+    front = [long.chain for long in own.framework.chains if long.layer is not Layer.BACK]
+    ends = [joint for chain in front for joint in (chain.joints[0], chain.joints[-1])]
+    alt = own.voice.say(
+        "{piece} with the labels of its joints.", piece=own.voice.say("Practice piece")
+    )
     corner = CAMERAS["corner"]
-    alt = finished_words(own.framework, corner, own.voice)
-    made = finished_picture(
-        own.framework, own.shape, corner, *FINISHED_SIZE, patterns=own.patterns, alt=alt
+    made = named_joints(
+        own.framework, own.shape, corner, FINISHED_PT, ends, alt, patterns=own.patterns
     )
     return [Shown(made)]
 
@@ -168,7 +175,11 @@ def _line(book: Book, small: Framework, step: Step, said: StepWords) -> Flowable
     """A step beside the practice piece (`small`) to tick, and the page of the step of the piece
     that has it in full."""
     full = in_full(book, small, step)
-    title = Items([strong(said.title)], ticked=True, after=LINE_GAP)
+    told = strong(said.title)
+    if step.kind is Kind.TAG:
+        tagged = [joint for turn in step.turns for joint in turn.joints]
+        told = book.voice.say("{name}: {words}", name=told, words=", ".join(tagged))
+    title = Items([told], ticked=True, after=LINE_GAP)
     if full is None:
         return title
     return Columns([[title], [page_alone(book.voice, full)]], LINE_SHARES, after=0.0)
@@ -179,8 +190,10 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     shown = _with_plan(own, step, act_moves(own, step))
     locking = shown.get(Kind.LOCK, ())
     # their numbers begin anew: which of the moves they are of is said below them
-    under = [Words(plain(book.voice.say("Lock")))]
+    under = [Words(plain(book.voice.say("Lock: 1 to 3")))]
     moves = [[Shown(move), *(under if move in locking else [])] for move in _moves(own, step)]
+    if locking and step.kind is Kind.BRACE:
+        moves.append([Shown(lock_gaps(made.framework, book.voice, made.shape))])
     learnt = made.steps[: step.number - 1]
     rows = [row for turn in said.turns for row in turn.lines]
     lessons = lessons_of(own, learnt, step)
@@ -194,6 +207,7 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
         Words(strong(said.title), after=3.0, keep=True),
         *([*acts, *_listed([plain(row) for row in rows])] if told else ()),
         *(() if told else _how(book, own, learnt, step)),
+        *(map(Words, map(plain, waiting(own.context, step))) if step.kind is Kind.BRACE else ()),
         *(() if told else in_rows(moves, book.paper.measure, rows)),
     ]
     return Stack([*lessons, Stack(blocks, whole=not lessons, most_empty=MOST_EMPTY)])

@@ -121,9 +121,8 @@ class StripDrawing:
 
     @property
     def _is_first(self) -> bool:
-        """Whether the strip is the first of its sheet, which says where rows and sides are."""
-        sheet = self.grid.sheet_of(self.number)
-        return self.number == 0 or sheet != self.grid.sheet_of(self.number - 1)
+        """Whether the strip is the first of all, which says where rows and sides are."""
+        return self.number == 0
 
     def _row_names(self) -> Iterator[Mark]:
         plan, chains = self.grid.plan, self.grid.framework.chains

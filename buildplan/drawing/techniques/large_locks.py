@@ -1,5 +1,6 @@
 """The lock of a joint where more balloons meet than at those before, large: from inside the piece
-the gaps through which its rounds go out, from outside where they sit."""
+the gaps through which its rounds go out, from outside where they sit; and those gaps at joints of
+few balloons and of many, side by side."""
 
 from __future__ import annotations
 
@@ -14,6 +15,7 @@ from buildplan.drawing.marks import Circle, Ink, Inset, Mark, Picture, Point, Po
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.techniques.held_locks import from_outside, locked_joint
 from buildplan.drawing.techniques.props import (
+    WIDTH,
     Strand,
     badge,
     knot,
@@ -31,13 +33,15 @@ from buildplan.shape.model import Shape
 
 # Points: the middles of the two views, half their size; how wide a neck is.
 INSIDE_AT, OUTSIDE_AT, HALF, NECK = (56.0, 72.0), (165.0, 72.0), 50.0, 4.0
+# Of joints side by side: the middles of the views, half their size; how high the picture is.
+GAPS_AT, GAPS_HALF, GAPS_HIGH = ((37.0, 52.0), (110.0, 52.0), (183.0, 52.0)), 34.0, 108.0
 
 
 def lock_of_joint(framework: Framework, voice: Voice, joint: str, shape: Shape) -> Picture:
     """The lock of `joint` as its balloons lie: from inside, its knot on the joint and a round going
     out through a gap to either side; from outside, both rounds where they sit tight."""
     marks: list[Mark] = [
-        *_inside(framework, shape, joint),
+        *_inside(framework, shape, joint, INSIDE_AT, HALF),
         locked_joint(framework, shape, joint, OUTSIDE_AT, HALF),
         *badge((10.0, 120.0), "1"),
         *badge((119.0, 120.0), "2"),
@@ -58,17 +62,38 @@ def lock_of_joint(framework: Framework, voice: Voice, joint: str, shape: Shape) 
     return picture(marks, told)
 
 
-def _inside(framework: Framework, shape: Shape, joint: str) -> list[Mark]:
+def lock_gaps(framework: Framework, voice: Voice, shape: Shape) -> Picture:
+    """The gaps of the locks at the first joints of three numbers of balloons, from inside: at the
+    free end of a chain, along it, and at a corner."""
+    first: dict[int, str] = {}
+    for lock in framework.locks:
+        first.setdefault(len(framework.links_at[lock.joint]), lock.joint)
+    joints = [first[number] for number in sorted(first)][: len(GAPS_AT)]
+    marks: list[Mark] = [words((GAPS_AT[1][0], 4.0), voice.say("from inside"))]
+    for at, joint in zip(GAPS_AT, joints, strict=False):
+        marks += _inside(framework, shape, joint, at, GAPS_HALF)
+        marks.append(words((at[0], GAPS_HIGH - 12.0), joint))
+    told = voice.say(
+        "The gaps of locks at joints {joints}, from inside: at each the knot lies on the joint, and"
+        " a round goes out through the gap on either side of the chain.",
+        joints=voice.listed(joints),
+    )
+    return Picture(WIDTH, GAPS_HIGH, tuple(marks), told)
+
+
+def _inside(
+    framework: Framework, shape: Shape, joint: str, about: Point, half: float
+) -> list[Mark]:
     """The joint from inside the piece, the same side up as from outside; the rounds, which are
     behind it, as dashed rings at the ends of their necks."""
     scene = Scene(
         framework, shape, done_links=frozenset(framework.links_at[joint]), patterns=signs(framework)
     )
-    outside, size = from_outside(framework, shape, joint), 2 * HALF
+    outside, size = from_outside(framework, shape, joint), 2 * half
     x, y, z = outside.direction
     camera = replace(outside, direction=(-x, -y, -z), name="inside")
     view = fit(camera, scene.bodies.centre, scene.bodies.radius, size, size, margin=3.5)
-    corner = (INSIDE_AT[0] - HALF, INSIDE_AT[1] - HALF)
+    corner = (about[0] - half, about[1] - half)
     drawn = Picture(size, size, tuple(body_marks(scene, view, size, size)), "")
     place = next(i for i, lock in enumerate(framework.locks) if lock.joint == joint)
     rounds = lock_centres(framework, shape)[place]
