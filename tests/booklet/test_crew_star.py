@@ -48,7 +48,7 @@ def test_every_word_of_a_table_is_told_before_it(text: str) -> None:
     for word in ("tip: ", "dip: "):
         assert word in before, word
     assert "this knot is joint 1" in before
-    assert "two half turns" in before
+    assert "by two half turns, until both sit tight" in before
 
 
 def test_a_move_is_shown_once(book: Book) -> None:

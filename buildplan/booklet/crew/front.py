@@ -12,7 +12,6 @@ from buildplan.booklet.common.front import draft_notice
 from buildplan.booklet.common.holding import held_words
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.phone_code import code_of_piece
-from buildplan.booklet.crew.times import place_name
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, Words
 from buildplan.document.layout import beside
@@ -26,7 +25,7 @@ from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
 from buildplan.language.phrases import clauses, people_counted
 from buildplan.language.voice import Voice
-from buildplan.sequence.timetable import Timetable
+from buildplan.sequence.timetable import Timetable, WorkPlace
 from buildplan.shape.whereabouts import group_words
 
 WARNING = mark("WARNING")
@@ -63,7 +62,7 @@ SHORT_CAUTIONS: Sequence[tuple[str, str]] = (
     ),
 )
 
-CLOSEST_ROWS = 1.2
+CLOSEST_ROWS = 0.8
 PICTURE_WIDTH, PICTURE_HEIGHT = 250.0, 150.0  # at most
 
 
@@ -76,7 +75,7 @@ def front(book: Book, plan: Timetable) -> list[Flowable]:
     ]
     figures = [Items(_figures(book, plan)), Words(strong(voice.say(LATEX_WORDS)))]
     return [
-        Words(strong(voice.say("Crew edition")), LEAD, after=8),
+        Words(strong(voice.say("Crew edition")), LEAD, after=4),
         *draft_notice(book),
         *beside(book.paper, seen, figures, 0.46),
         choking_box(book.paper, voice),
@@ -119,7 +118,7 @@ def _figures(book: Book, plan: Timetable) -> tuple[str, ...]:
                 [
                     voice.say(
                         "{part}: {time}",
-                        part=plain(place_name(part.place, voice)),
+                        part=_place(part.place, voice),
                         time=strong(duration(voice, part.minutes)),
                     )
                     for part in plan.parts
@@ -133,6 +132,10 @@ def _figures(book: Book, plan: Timetable) -> tuple[str, ...]:
         ),
         *map(strong, held_words(book)),
     )
+
+
+def _place(place: WorkPlace, voice: Voice) -> str:
+    return voice.say("Beforehand" if place is WorkPlace.WORKSHOP else "On site")
 
 
 def _parts(book: Book) -> list[str]:

@@ -40,7 +40,7 @@ from buildplan.sequence.model import Kind, Step
 TOLD = (JOINT, ON_KNOT, ZIGZAG_WORD, PART)
 SHARES = (
     mark("shares"),
-    mark("a balloon of the brace before is a side of this brace too: no new one is tied there"),
+    mark("a balloon of the brace before is a side of this one too"),
 )
 ABREAST, GAP = 2, 14.0
 
@@ -197,10 +197,8 @@ def _lock(
         return
     voice = book.voice
     if book.context.teacher(Hand.LOCK, step) is None:
-        taken, *others = how_to_lock(book.context, step)
-        if step.times > 1:  # that each is locked before the next is in the tables
-            others = others[1:]
-        told = sentences(taken, *others)
+        in_tables = voice.say("Lock each before you go on to the next.")
+        told = sentences(*(one for one in how_to_lock(book.context, step) if one != in_tables))
         yield _Move(_meaning(book, LOCK), drawn[Kind.LOCK][:1], plain(told))
     else:
         name = voice.say_count(

@@ -105,20 +105,7 @@ def _how_to_read(book: Book, work: Sequence[Job]) -> list[Flowable]:
         "one balloon further along every chain than the one before it, and is locked before "
         "the next."
     )
-    return [Words(sentences(words, _open_rows(book)))]
-
-
-def _open_rows(book: Book) -> str:
-    """Which rows come back to their first joint, where some braces share a balloon and do not."""
-    closed = [brace for brace in book.framework.braces if not brace.shared]
-    if len(closed) == len(book.framework.braces):
-        return ""
-    if not all(chain.closed for brace in closed for chain in brace.chains):
-        return ""
-    return book.voice.say(
-        "A row that shares a balloon is an open brace; every other one comes back to its first"
-        " joint and is closed there."
-    )
+    return [Words(words)]
 
 
 def _floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:
