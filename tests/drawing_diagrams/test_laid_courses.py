@@ -93,6 +93,15 @@ def test_tail_knots_of_a_zigzag_lie_on_its_ring() -> None:
     assert f"tail knots: {', '.join(course.ring.chain.joints)}." in picture.alt
 
 
+def test_knots_of_a_ring_are_tails_and_necks_in_turn() -> None:
+    """Also where it comes to each joint twice, as one closed chain of an octahedron does (Demaine,
+    Demaine and Hart, Balloon Polyhedra: an octahedron is one balloon)."""
+    solid = built({"solid": {"shape": "octahedron", "edge": "long", "lock": "lock"}})
+    (chain,) = (one for one in solid.chains if one.chain.closed)
+    picture = ring_with_tags(solid, Voice(), chain, chain, 1)
+    assert f"tail knots: {', '.join(chain.chain.joints[::2])}." in picture.alt
+
+
 def test_one_holds_and_the_other_locks_with_all_balloons_of_the_joint() -> None:
     framework = column(4)
     joint = [one for one in framework.chains if one.role is RING][1].chain.joints[0]

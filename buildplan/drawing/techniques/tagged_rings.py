@@ -39,7 +39,9 @@ def ring_with_tags(
         *_tagged(framework, tagged, turn),
         *_legend(voice),
     ]
-    tails = [j for j in tagged.chain.joints if _end(framework, tagged, j) is End.TAIL]
+    ends = [_end(framework, tagged, place) for place in range(len(tagged.chain.links))]
+    named = zip(tagged.chain.joints, ends, strict=True)
+    tails = [joint for joint, end in named if end is End.TAIL]
     told = picture(
         marks,
         sentences(
@@ -70,20 +72,21 @@ def _tagged(framework: Framework, long: LongChain, turn: int) -> list[Mark]:
         kind = framework.link[id_].balloon
         stout = STOUT * math.dist(one, other)
         marks += link(one, other, stout, framework.balloons[kind].colour, sign=sign[kind])
-    for (x, y), joint in zip(knots, long.chain.joints, strict=True):
+    for place, ((x, y), joint) in enumerate(zip(knots, long.chain.joints, strict=True)):
         out = TAGS / FAR
         at = (CLOSED[0] + (x - CLOSED[0]) * out, CLOSED[1] + (y - CLOSED[1]) * out)
         marks.append(Polyline(((x, y), at), FINE))
         kind = framework.link[long.chain.links[0]].balloon
         marks += knot((x, y), 0, framework.balloons[kind].colour, 2.0)
-        marks += _tag(at, joint, _end(framework, long, joint))
+        marks += _tag(at, joint, _end(framework, long, place))
     return marks
 
 
-def _end(framework: Framework, long: LongChain, joint: str) -> End:
-    """Which ends of its balloons are tied to one another at a joint of a ring; of two that differ,
-    that of the one after it."""
-    return framework.link[long.chain.links[long.chain.joints.index(joint)]].end_at(joint)
+def _end(framework: Framework, long: LongChain, place: int) -> End:
+    """Which ends of its balloons are tied to one another at the knot at a place along a ring, from
+    0; of two that differ, that of the one after it. A ring may come to a joint more than once."""
+    chain = long.chain
+    return framework.link[chain.links[place]].end_at(chain.joints[place])
 
 
 def _tag(at: Point, joint: str, end: End) -> list[Mark]:
