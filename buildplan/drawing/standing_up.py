@@ -32,7 +32,7 @@ TIE = Ink(stroke=DARK, width=1.6)
 # Half a person's width, and from one row of people to the next; how far a wall is behind the
 # piece, and what it hangs from above it. Metres, for looks only.
 BESIDE_M, ROW_M = 0.25, 0.3
-FOOT_M, CROUCHED_M, BEHIND_M = 0.3, 1.0, 0.5
+FOOT_M, BEHIND_M = 0.3, 0.5
 WALL_M, ABOVE_M = 0.5, 0.4
 
 Point3 = tuple[float, float, float]
@@ -89,9 +89,11 @@ def standing_up_picture(
     marks += body_marks(finished(framework, shape), view, width, height)
     marks += pointed([at(*one) for one in _way_up_m(low, high)], WAY)
     turns = [(stand[n % 2], ROW_M * (n // 2)) for n in range(0 if along else lifting)]
-    people_at = [(x, z + back_m, PERSON_M) for (x, _, z), back_m in turns]
-    for x, z, tall_m in [*people_at, *((x, z, CROUCHED_M) for x, _, z in at_foot)]:
-        marks += _person(at(x, 0.0, z), at(x, tall_m, z))
+    people_at = [(x, z + back_m) for (x, _, z), back_m in turns]
+    for x, z in people_at:
+        marks += _person(at(x, 0.0, z), at(x, PERSON_M, z))
+    for x, _, z in at_foot:
+        marks += _kneeling(at(x, 0.0, z), at(x, PERSON_M, z))
     marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
     for joint in ballast_at:
         marks += _bag(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))
@@ -177,6 +179,21 @@ def _person(foot: Point, head: Point) -> list[Mark]:
     return [
         Polyline(tuple(body), ink, closed=True),
         Circle((x, y + tall * 0.8 + radius * 1.15), radius, ink),
+    ]
+
+
+def _kneeling(foot: Point, head: Point) -> list[Mark]:
+    """The same on its knees, as large as one whose head would be there if it stood."""
+    tall = head[1] - foot[1]
+    x, y = foot
+    legs = [(-0.2, 0.0), (0.15, 0.0), (0.15, 0.1), (0.1, 0.14), (-0.1, 0.14), (-0.2, 0.08)]
+    torso = [(-0.1, 0.12), (-0.12, 0.3), (-0.1, 0.45), (0.1, 0.45), (0.12, 0.3), (0.1, 0.12)]
+    ink = Ink(fill=PAPER, stroke=DARK, width=1.0)
+    radius = tall * 0.075
+    shapes = [tuple((x + u * tall, y + v * tall) for u, v in form) for form in (legs, torso)]
+    return [
+        *(Polyline(shape, ink, closed=True) for shape in shapes),
+        Circle((x, y + tall * 0.45 + radius * 1.15), radius, ink),
     ]
 
 

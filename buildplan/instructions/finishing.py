@@ -26,9 +26,11 @@ def inspect(context: Context, step: Step) -> Wording:
     return Wording(
         title=voice.say("Look the piece over"),
         text=sentences(
-            voice.say("Go once round the whole piece."),
+            voice.say("Go once round the whole piece.")
+            if context.figures.stands or not mirrored
+            else voice.say("Go round it and lift its edge to see the back."),
             voice.say("Look for a joint that has lost a lock.") if locks else "",
-            voice.say("Replace every balloon that is soft or torn."),
+            voice.say("Replace what is soft or torn."),
             _like_the_front(context) if mirrored else "",
         ),
         check=sentences(counted, held if locks else ""),
