@@ -63,13 +63,12 @@ def standing_up_picture(
     before = ((low[0] + high[0]) / 2, 0.0, float(high[2]) + FOOT_M)
     at_foot = [before] if people >= WITH_ONE_AT_FOOT else []
     lifting = people - len(at_foot)
-    rows = range((lifting + 1) // 2)
     bodies = [
         (x + side, height_m, z + ROW_M * row)
         for x, _, z in stand
         for side in (-BESIDE_M, BESIDE_M)
         for height_m in (0.0, PERSON_M)
-        for row in rows
+        for row in range((lifting + 1) // 2)
     ] + at_foot
     held = _held_m(shape)
     ends = np.array([end for line in held for end in line]).reshape(-1, 3)
@@ -89,11 +88,10 @@ def standing_up_picture(
     marks += body_marks(finished(framework, shape), view, width, height)
     marks += pointed([at(*one) for one in _way_up_m(low, high)], WAY)
     turns = [(stand[n % 2], ROW_M * (n // 2)) for n in range(0 if along else lifting)]
-    people_at = [(x, z + back_m) for (x, _, z), back_m in turns]
-    for x, z in people_at:
-        marks += _person(at(x, 0.0, z), at(x, PERSON_M, z))
-    for x, _, z in at_foot:
-        marks += _kneeling(at(x, 0.0, z), at(x, PERSON_M, z))
+    turned = [(x, z + back_m) for (x, _, z), back_m in turns]
+    for draw, places in ((_person, turned), (_kneeling, [(x, z) for x, _, z in at_foot])):
+        for x, z in places:
+            marks += draw(at(x, 0.0, z), at(x, PERSON_M, z))
     marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
     for joint in ballast_at:
         marks += _bag(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))
