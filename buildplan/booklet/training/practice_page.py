@@ -27,7 +27,7 @@ from buildplan.booklet.training.same_work import first_told_at, in_full
 from buildplan.booklet.training.teaching import lessons_of
 from buildplan.design.measures import gauged_words
 from buildplan.document.blocks import Items, Shown, Stack, Words
-from buildplan.document.layout import Columns, beside
+from buildplan.document.layout import Columns, is_wide
 from buildplan.document.links import Anchor
 from buildplan.document.printing import Section
 from buildplan.document.tables import Grid
@@ -49,9 +49,10 @@ from buildplan.sequence.model import Kind, Step
 # The labelled picture is so high, more for each joint, and at most so high.
 LEAST_LABELLED_PT, A_JOINT_PT, LABELLED_PT = 120.0, 3.5, 190.0
 PICTURE_SHARE = 0.6
-PLAN_SIZE, FINISHED_PT = (200.0, 170.0), 190.0
+PLAN_SIZE, FINISHED_PT = (200.0, 170.0), 170.0
 PLAN_OF_COURSE_PT = 156.0
-LINE_GAP, LINE_SHARES = 1.0, (0.78, 0.22)
+LITTLE_EMPTY = 0.25  # of a page: rather than leave more of it, what is made ready is parted
+LINE_GAP, LINE_SHARES = 1.0, (0.82, 0.18)
 CORNER_SIZE = (CELL_WIDTH, CELL_HEIGHT)
 
 
@@ -126,16 +127,23 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
     beside_it = [
         _line(book, framework, one, said) for one, said in told if one.kind not in ON_THE_PIECE
     ]
-    half = -(-len(beside_it) // 2)
     on_it = [
         _on_the_piece(book, own, made, one, said) for one, said in told if one.kind in ON_THE_PIECE
     ]
     return [
-        *beside(book.paper, words, _pictured(own), PICTURE_SHARE),
-        *beside(book.paper, beside_it[:half], beside_it[half:]),
+        *_side_by_side(book, [*words, *beside_it], [*_pictured(own), *_comes_out(own)]),
         *on_it,
-        *_comes_out(own),
     ]
+
+
+def _side_by_side(
+    book: Book, words: Sequence[Flowable], pictures: Sequence[Flowable]
+) -> Sequence[Flowable]:
+    """What is bought and made ready, and beside it how the piece lies and how it comes out."""
+    if not is_wide(book.paper):
+        return [*words, *pictures]
+    shares = (PICTURE_SHARE, 1 - PICTURE_SHARE)
+    return [Columns((words, pictures), shares, most_empty=LITTLE_EMPTY)]
 
 
 def _pictured(own: Book) -> list[Flowable]:
