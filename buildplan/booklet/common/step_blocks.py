@@ -106,8 +106,9 @@ def step_block(
     # chains with their colours can be parted from one another, and a plan from its words
     under = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0) + (NOTICE if below_notice else 0.0)
     parted = bool(strip_rows(book, step)) or is_laid_to_brace(book, step)
-    # what is told act by act, or brought up and then tied, can be on two pages
-    empty = MOST_EMPTY if is_tying(step) or len(acts) > 1 else 1.0
+    # what is told act by act, or brought up and then tied, can be on two pages; so can what is
+    # learnt and then done
+    empty = MOST_EMPTY if is_tying(step) or len(acts) > 1 or before else 1.0
     stack = Stack([Rule(), place, *body], whole=not parted, below_title=under, most_empty=empty)
     if not before:
         return stack
