@@ -50,8 +50,7 @@ from buildplan.sequence.model import Kind, Step
 LEAST_LABELLED_PT, A_JOINT_PT, LABELLED_PT = 120.0, 3.5, 190.0
 PICTURE_SHARE = 0.6
 PLAN_SIZE, FINISHED_PT = (200.0, 170.0), 170.0
-PLAN_OF_COURSE_PT = 156.0
-LITTLE_EMPTY = 0.25  # of a page: rather than leave more of it, what is made ready is parted
+PLAN_OF_COURSE_PT, LITTLE_EMPTY = 156.0, 0.25  # more of a page is not left: the list is parted
 LINE_GAP, LINE_SHARES = 1.0, (0.82, 0.18)
 CORNER_SIZE = (CELL_WIDTH, CELL_HEIGHT)
 
@@ -142,8 +141,10 @@ def _side_by_side(
     """What is bought and made ready, and beside it how the piece lies and how it comes out."""
     if not is_wide(book.paper):
         return [*words, *pictures]
-    shares = (PICTURE_SHARE, 1 - PICTURE_SHARE)
-    return [Columns((words, pictures), shares, most_empty=LITTLE_EMPTY)]
+    columns = Columns(
+        (words, pictures), (PICTURE_SHARE, 1 - PICTURE_SHARE), most_empty=LITTLE_EMPTY
+    )
+    return [columns]
 
 
 def _pictured(own: Book) -> list[Flowable]:
