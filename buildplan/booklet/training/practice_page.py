@@ -130,21 +130,17 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
         _on_the_piece(book, own, made, one, said) for one, said in told if one.kind in ON_THE_PIECE
     ]
     return [
-        *_side_by_side(book, [*words, *beside_it], [*_pictured(own), *_comes_out(own)]),
+        *_abreast(book, [*words, *beside_it], [*_pictured(own), *_comes_out(own)]),
         *on_it,
     ]
 
 
-def _side_by_side(
-    book: Book, words: Sequence[Flowable], pictures: Sequence[Flowable]
-) -> Sequence[Flowable]:
+def _abreast(book: Book, words: list[Flowable], pictures: list[Flowable]) -> list[Flowable]:
     """What is bought and made ready, and beside it how the piece lies and how it comes out."""
     if not is_wide(book.paper):
         return [*words, *pictures]
-    columns = Columns(
-        (words, pictures), (PICTURE_SHARE, 1 - PICTURE_SHARE), most_empty=LITTLE_EMPTY
-    )
-    return [columns]
+    shares = (PICTURE_SHARE, 1 - PICTURE_SHARE)
+    return [Columns((words, pictures), shares, most_empty=LITTLE_EMPTY)]
 
 
 def _pictured(own: Book) -> list[Flowable]:
