@@ -100,8 +100,16 @@ def works_of(steps: Sequence[Step], everyone_ties: bool, piece_of: Mapping[int, 
                 works.append(
                     Work(operations, numbers, block, piece, place=place_of.get(step.number, ""))
                 )
-    last = max((work.block for work in works if work.kind is Kind.TIE_OFF), default=0)
-    return sorted(works, key=lambda work: max(work.block, last) if _is_a_lock(work) else work.block)
+    last: dict[str, int] = {}  # by piece, the last step that ties balloons off alone
+    for work in works:
+        if work.kind is Kind.TIE_OFF:
+            last[work.piece] = max(last.get(work.piece, 0), work.block)
+    return sorted(
+        works,
+        key=lambda work: (
+            max(work.block, last.get(work.piece, 0)) if _is_a_lock(work) else work.block
+        ),
+    )
 
 
 def _is_a_lock(work: Work) -> bool:

@@ -22,7 +22,7 @@ from buildplan.sequence.shared_work import Work, activities_of, prepared_first, 
 # Held back for breaks, bursts and mistakes, as a share of the time worked out. From memory.
 RESERVE = 0.15
 # People stay at one work unless something else is more pressing by this share of the whole.
-GRAIN = 0.1
+GRAIN, GRAIN_OF_SEVERAL = 0.1, 0.02  # of one piece; of several, whose whole is longer
 # Minutes: work shorter than this is told together with what follows it.
 SHORT = 2.0
 
@@ -122,7 +122,8 @@ def timetable(
             if not in_workshop or (place is WorkPlace.WORKSHOP) == _beforehand(work, built)
         ]
         if here:
-            parts.append(_part(place, here, crew, minutes))
+            grain = GRAIN_OF_SEVERAL if piece_of else GRAIN
+            parts.append(_part(place, here, crew, minutes, grain))
     short_of = {work.step: work.people for work in works if work.people > len(crew)}
     return Timetable(tuple(crew), tuple(parts), short_of)
 
@@ -133,12 +134,16 @@ def _beforehand(work: Work, built: Collection[str]) -> bool:
 
 
 def _part(
-    place: WorkPlace, works: Sequence[Work], crew: Sequence[Person], minutes: Mapping[str, float]
+    place: WorkPlace,
+    works: Sequence[Work],
+    crew: Sequence[Person],
+    minutes: Mapping[str, float],
+    grain: float,
 ) -> PlaceWork:
     activities = activities_of(works, crew, minutes)
     critical = max(ways_to_the_end(activities).values(), default=0.0)
     work = fsum(activity.minutes * activity.people for activity in activities)
-    planned = schedule(activities, crew, GRAIN * max(critical, work / len(crew)))
+    planned = schedule(activities, crew, grain * max(critical, work / len(crew)))
     work_of = {work.id: work for work in works}
     return PlaceWork(
         place=place,
