@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import random
 from collections.abc import Iterator
+from itertools import product
 from typing import Any
 
 from buildplan.design.model import Design
@@ -75,6 +76,18 @@ def _grid_links(across: int, up: int, deep: int) -> Iterator[tuple[int, int]]:
                     yield joint(x, y, z), joint(x, y + 1, z)
                 if z < deep:
                     yield joint(x, y, z), joint(x, y, z + 1)
+
+
+def octet(side: int, wrong: int = 0) -> Design:
+    """Links between the near points of the face-centred cubic lattice: all are of one length. Every
+    `wrong`-th balloon is larger than it should be, and nothing can give way to it."""
+    spots = [spot for spot in product(range(side), repeat=3) if sum(spot) % 2 == 0]
+    number = {spot: n for n, spot in enumerate(spots)}
+    near = [step for step in product((-1, 0, 1), repeat=3) if sum(map(abs, step)) == 2]
+    beside = ((at, (at[0] + x, at[1] + y, at[2] + z)) for at in spots for x, y, z in near)
+    ends = [(number[at], number[to]) for at, to in beside if to in number and at < to]
+    kinds = ("larger" if wrong and n % wrong == 0 else "link" for n in range(len(ends)))
+    return graph([(kind, *pair) for kind, pair in zip(kinds, ends, strict=True)])
 
 
 def random_graph(joints: int, each: float = 2.0, seed: int = 1) -> Design:
