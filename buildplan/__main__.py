@@ -45,6 +45,12 @@ def main() -> None:
         _stopped(INTERRUPTED)
     except SystemExit:
         _stopped(ENDED)
+    except RuntimeError as error:  # so Python 3.11 wraps what comes while a class is made
+        if isinstance(error.__cause__, KeyboardInterrupt):
+            _stopped(INTERRUPTED)
+        if isinstance(error.__cause__, SystemExit):
+            _stopped(ENDED)
+        raise
     try:
         run()
     except KeyboardInterrupt:  # before a command was found, or after it was done

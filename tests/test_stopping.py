@@ -52,6 +52,27 @@ def test_a_command_that_is_stopped_says_so_and_leaves_nothing(
     assert not (tmp_path / "out").exists()
 
 
+@pytest.mark.skipif(sys.platform == "win32", reason="signals")
+def test_an_interrupt_while_a_class_is_made_is_one_too() -> None:
+    """Python 3.11 ends a descriptor's `__set_name__` that is interrupted in a RuntimeError."""
+    named = "os.kill(os.getpid(), 2) or time.sleep(1)"
+    call = f"""
+import os, sys, time
+class Interrupted:
+    def __set_name__(self, owner, name): {named}
+class Maker:
+    def find_spec(self, name, path=None, target=None):
+        if name == "typer":
+            type("Made", (), {{"one": Interrupted()}})
+sys.meta_path.insert(0, Maker())
+from buildplan.__main__ import main
+main()
+"""
+    run = [sys.executable, "-c", call]
+    ended = subprocess.run(run, capture_output=True, text=True, check=False)
+    assert (ended.returncode, ended.stderr) == (130, "Stopped.\n")
+
+
 @pytest.mark.parametrize("stop", [KeyboardInterrupt, SystemExit])
 def test_a_file_that_is_being_written_is_not_left_half_written(
     stop: type[BaseException], tmp_path: Path, monkeypatch: pytest.MonkeyPatch

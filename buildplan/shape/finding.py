@@ -167,7 +167,8 @@ def _tied(
 ) -> Relaxed:
     """The parts at rest once they are tied to one another. Each was locked when it was built, so
     that its locks keep its angles; they are set anew where the parts have come to rest, until
-    nothing moves (a proximal point method: what it ends at is at rest without them)."""
+    nothing moves (a proximal point method: what it ends at is at rest without them). All runs share
+    the work of one start."""
     constants, number = settings.constants, framework.place_number
     two_sided = mirrors(framework, bodies)
     freedoms = mirrored(_twins(framework)) if two_sided else all_free(bodies.joints)
@@ -181,7 +182,7 @@ def _tied(
     held = np.zeros_like(start)
     held[feet, 1] = heights
     parts = [part(bodies, constants) for part in (struts, crowding, opening)]
-    positions, iterations = start, 0
+    positions, iterations, worked = start, 0, 0.0
     for _ in range(SETTLINGS):
         springs = together([*parts, locks(bodies, positions, at, constants)])
         found = relax_apart(
@@ -192,13 +193,14 @@ def _tied(
             settings.tolerance_n,
             constants,
             held_m=held,
-            work=settings.work,
+            work=settings.work - worked,
         )
+        worked += found.work
         moved = float(np.abs(found.positions_m - positions).max(initial=0.0))
         positions, iterations = found.positions_m, iterations + found.iterations
         if moved < SETTLED_M or found.cut:
             break
-    return replace(found, iterations=iterations)
+    return replace(found, iterations=iterations, work=worked)
 
 
 def come_to_rest(framework: Framework, settings: Settings = DEFAULT) -> AtRest:
