@@ -12,6 +12,7 @@ from collections.abc import Iterator
 import pytest
 from babel.messages.pofile import read_po
 
+from buildplan.language.phrases import clauses
 from buildplan.language.voice import CATALOGUES, LOCALES, Voice
 
 APOSTROPHE, NO_BREAK, DOTS = "\u2019", "\u00a0", "\u2026"
@@ -47,3 +48,12 @@ def test_per_cent_is_written_in_one_way(language: str) -> None:
     own = Voice(language).percent(0.5).replace("50", "")
     spaces = {found for text in translations(language) for found in re.findall(r"\d(\s?%)", text)}
     assert {space.replace(NO_BREAK, " ") for space in spaces} <= {own.replace(NO_BREAK, " ")}
+
+
+@pytest.mark.parametrize(("language", "joined"), [("fr", f"A{NO_BREAK}; B"), ("de", "A; B")])
+def test_what_is_told_one_after_another_is_joined_as_the_language_does(
+    language: str, joined: str
+) -> None:
+    """Rows and lists that are put together have the language's signs too (as at the top)."""
+    assert clauses(Voice(language), ["A", "B"]) == joined
+    assert clauses(Voice(language), ["A"]) == "A"
