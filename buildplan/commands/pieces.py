@@ -72,7 +72,7 @@ def evaluation_of(
     design = read_known(path, voice, hands)
     tell_if_long(design, seconds_to_work_out, voice)
     with busy(_finding(design, voice)):
-        return evaluate(design, design.units, NEW_PARTS, gust_m_per_s)
+        return evaluate(design, units_read(voice, design.units), NEW_PARTS, gust_m_per_s)
 
 
 def size_of_design(design: Design) -> PieceSize:

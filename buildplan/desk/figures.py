@@ -77,7 +77,7 @@ def _hands_words(checked: Checked, voice: Voice) -> str | None:
 
 def _counts(piece: Evaluation, voice: Voice) -> Iterator[Mapping[str, object]]:
     """How many there are of each balloon, as a person says it."""
-    rows = balloon_rows(piece.facts, voice)
+    rows = balloon_rows(piece.facts, piece.units, voice)
     for key, words in rows:
         balloon = piece.framework.balloons[key]
         yield {

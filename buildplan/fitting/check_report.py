@@ -39,10 +39,10 @@ def check_report(
     what is said of how high it will stand, `doors` are those that it has to go through,
     `stiffer` is what was tried that stiffens it."""
     facts = piece.facts
-    lines = [facts.name, "", *_lines(_counts(facts, voice)), ""]
+    lines = [facts.name, "", *_lines(_counts(facts, piece.units, voice)), ""]
     lines += [*_lines(standing_rows(piece, height, voice, stiffer))]
     lines += [*_lines(_passing(piece, doors, voice)), ""]
-    lines += [*_lines(_measuring(piece.framework, piece.shape, facts.units, voice)), ""]
+    lines += [*_lines(_measuring(piece.framework, piece.shape, piece.units, voice)), ""]
     cautions = piece.examination.cautions
     if cautions:
         lines.append(voice.say("Take note:"))
@@ -59,9 +59,9 @@ def _lines(rows: Iterator[Row]) -> Iterator[str]:
     return (f"{name:<{NAME_WIDTH - 1}} {words}" for name, words in rows)
 
 
-def _counts(facts: Facts, voice: Voice) -> Iterator[Row]:
+def _counts(facts: Facts, units: Units, voice: Voice) -> Iterator[Row]:
     yield voice.say("Balloons"), voice.whole(facts.total)
-    yield from _balloons(facts, voice)
+    yield from _balloons(facts, units, voice)
     if facts.rings:
         rings = ", ".join(voice.whole(count) for count in facts.rings)
         words = voice.say("{count}, of {balloons} balloons", count=len(facts.rings), balloons=rings)
@@ -105,21 +105,21 @@ def _passing(piece: Evaluation, doors: Sequence[Door], voice: Voice) -> Iterator
         yield "" if number else voice.say("Doors"), line
 
 
-def _balloons(facts: Facts, voice: Voice) -> Iterator[Row]:
+def _balloons(facts: Facts, units: Units, voice: Voice) -> Iterator[Row]:
     """How many of each balloon there are."""
-    for key, words in balloon_rows(facts, voice):
+    for key, words in balloon_rows(facts, units, voice):
         yield f"{voice.whole(facts.counts[key]):>{NAME_WIDTH - 2}}", words
 
 
-def balloon_rows(facts: Facts, voice: Voice) -> Iterator[Row]:
+def balloon_rows(facts: Facts, units: Units, voice: Voice) -> Iterator[Row]:
     """Each balloon of a piece by its key: what it is, how large and where its gauge is."""
     for purchase in facts.purchases:
         for balloon in purchase.balloons:
             words = voice.say(
                 balloon.kind.words.in_stock,
                 colour=balloon.label,
-                size=nominal_words(balloon.nominal_m, facts.units),
-                gauge=gauged_words(balloon.gauge_m, facts.units),
+                size=nominal_words(balloon.nominal_m, units),
+                gauge=gauged_words(balloon.gauge_m, units),
                 key=balloon.key,
             )
             yield balloon.key, words

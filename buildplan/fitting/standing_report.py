@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from buildplan.design.measures import length_words, size_words
+from buildplan.design.measures import Units, length_words, size_words
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.evaluation.facts import Facts
 from buildplan.evaluation.figures import (
@@ -33,7 +33,7 @@ def standing_rows(
     """The figures of a piece as it stands; `height` is what is said of how high it will, `stiffer`
     what was tried that stiffens it."""
     facts = piece.facts
-    yield from _size(facts, height, voice)
+    yield from _size(facts, piece.units, height, voice)
     yield voice.say("Closes"), _closes(facts, voice)
     yield from _stands(piece, voice)
     yield from _wind(piece, voice)
@@ -47,13 +47,13 @@ def standing_rows(
         people=facts.crew,
     )
     yield voice.say("Work"), work
-    air = air_words(facts.air_m3, facts.pump_minutes, facts.units, voice)
+    air = air_words(facts.air_m3, facts.pump_minutes, piece.units, voice)
     yield voice.say("Air"), voice.say("{air} (estimate)", air=air)
 
 
-def _size(facts: Facts, height: Sequence[str], voice: Voice) -> Iterator[Row]:
+def _size(facts: Facts, units: Units, height: Sequence[str], voice: Voice) -> Iterator[Row]:
     lengths = (facts.width_m, facts.height_m, facts.depth_m)
-    size = " x ".join(voice.tell(size_words(length, facts.units)) for length in lengths)
+    size = " x ".join(voice.tell(size_words(length, units)) for length in lengths)
     words = voice.say("{size} (width x height x depth, estimate)", size=size)
     yield voice.say_in("how large", "Size"), words
     for number, said in enumerate(height):
@@ -90,7 +90,7 @@ def _stands(piece: Evaluation, voice: Voice) -> Iterator[Row]:
 
 def _wind(piece: Evaluation, voice: Voice) -> Iterator[Row]:
     """The gust that tips it, and the ballast that holds the gust that was asked for."""
-    wind, units = piece.examination.wind, piece.facts.units
+    wind, units = piece.examination.wind, piece.units
     tips = wind_words(wind.tips_at.value, units, voice)
     if not piece.shape.holding.fixed:
         said = (
@@ -128,7 +128,7 @@ def _reach_with_m(piece: Evaluation, base_kg: float) -> float:
 
 def _gives(piece: Evaluation, voice: Voice) -> Iterator[Row]:
     """How far it sags, and how stiff it is."""
-    units = piece.facts.units
+    units = piece.units
     sag, stiffness = piece.examination.sag, piece.examination.stiffness
     words = (
         voice.say("not found: the search was cut short")
