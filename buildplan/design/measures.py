@@ -91,16 +91,19 @@ def side_words(length_m: float, units: Units) -> Message:
 
 def load_words(mass_kg: float, places: int = 1) -> Message:
     """Ballast or a base, in kilograms and whole pounds: `13.5 kg (30 lb)`, a small one in tenths
-    of one: `1.5 kg (3.4 lb)`; of equal loads at several places all of them together, so that the
+    of one: `1.5 kg (3.3 lb)`; of equal loads at several places all of them together, so that the
     pounds of each add up to it."""
     lb = load_lb(mass_kg, places)
     return message("{kg} kg ({lb} lb)", kg=_shortest(mass_kg), lb=_shortest(lb))
 
 
 def load_lb(mass_kg: float, places: int = 1) -> float:
-    """The pounds that are told of equal loads at several places, all of them together."""
-    parts = 10 if mass_kg / places < SMALL_KG else 1
-    return places * ceil(parts * mass_kg / places / KG_PER_LB) / parts
+    """The pounds that are told of equal loads at several places, all of them together: whole ones
+    rounded up, tenths to the nearest, as whoever reckons it again finds them."""
+    each = mass_kg / places / KG_PER_LB
+    if mass_kg / places < SMALL_KG:
+        return places * round(10 * each) / 10
+    return places * ceil(each)
 
 
 def _shortest(value: float) -> Decimal:

@@ -8,6 +8,7 @@ import json
 
 from buildplan.booklet.common.book import book_of_piece
 from buildplan.booklet.common.step_drawings import drawings_from
+from buildplan.design.measures import units_read
 from buildplan.desk.folder import Folder, version_of
 from buildplan.desk.outcome import Made
 from buildplan.desk.print_task import (
@@ -60,7 +61,7 @@ def draw_steps(task: StepsWork, report: Report) -> None:
         design = read_known(Folder(task.root).file(task.name), voice)
     except (UnreadableDesignError, DesignProblemsError):
         return
-    made = evaluate(design, design.units, NEW_PARTS)
+    made = evaluate(design, units_read(voice, design.units), NEW_PARTS)
     book = book_of_piece(made, PAPERS[PAPER], EDITION, voice.language)
     first = task.first if task.first <= len(book.steps) else 1
     for number, picture in drawings_from(book, first):

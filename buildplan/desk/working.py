@@ -12,6 +12,7 @@ from pathlib import Path
 
 from buildplan.booklet.common.book import book_of_piece
 from buildplan.design.building import build_framework
+from buildplan.design.measures import units_read
 from buildplan.design.model import Design
 from buildplan.desk.cards import broken_card, card_of, card_picture, counted_card
 from buildplan.desk.figures import piece_figures
@@ -126,15 +127,15 @@ def _broken(bench: _Bench, problems: Sequence[Problem], name: str, *, whole: boo
 
 def _worked_out(bench: _Bench, design: Design, *, whole: bool) -> None:
     """The shape first, then what it weighs and how it stands, then the order of work."""
-    voice = bench.voice
+    voice, units = bench.voice, units_read(bench.voice, design.units)
     framework = build_framework(design)
     shape = resting_shape(design, framework)
     if whole:
-        piece = gather_shape(design, framework, shape, design.units, [voice])
+        piece = gather_shape(design, framework, shape, units, [voice])
         bench.put(SHAPE, shown_json(piece, shape, voice))
     else:  # a card shows its picture first
         bench.put(PICTURE, card_picture(framework, shape))
-    made = evaluate_shape(design, framework, shape, design.units, NEW_PARTS)
+    made = evaluate_shape(design, framework, shape, units, NEW_PARTS)
     if whole:
         known = learned_for(design, measured_by(bench.path))
         unsettled = Checked(made, None, known)

