@@ -62,6 +62,7 @@ MANY_ROWS = 6  # so many rows have the width of the page, in columns
 LONG_CHECK = 240  # letters; a check longer than this has the whole width
 BELOW_TITLE = 60.0  # a title of the work, and the space about it
 NOTICE = 60.0  # of so many points at most, where it may be lifted
+AT_THE_TABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
 MOST_EMPTY = 0.42  # of a page: rather than leave more of it, what comes before a step goes there
 
 
@@ -107,8 +108,10 @@ def step_block(
     under = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0) + (NOTICE if below_notice else 0.0)
     parted = bool(strip_rows(book, step)) or is_laid_to_brace(book, step)
     # what is told act by act, or brought up and then tied, can be on two pages; so can what is
-    # learnt and then done
-    empty = MOST_EMPTY if is_tying(step) or len(acts) > 1 or before else 1.0
+    # learnt and then done, but no balloon is sized on one page and tied on another
+    at_the_table = step.kind in AT_THE_TABLE
+    in_turn = is_tying(step) or len(acts) > 1 or (bool(before) and not at_the_table)
+    empty = MOST_EMPTY if in_turn else 1.0
     stack = Stack([Rule(), place, *body], whole=not parted, below_title=under, most_empty=empty)
     if not before:
         return stack
@@ -116,7 +119,7 @@ def step_block(
         [*before, stack],
         whole=True,
         below_title=under,
-        most_empty=MOST_EMPTY,
+        most_empty=1.0 if at_the_table else MOST_EMPTY,
         above=BELOW_TITLE,
     )
 
