@@ -14,8 +14,8 @@ INTERRUPTED, ENDED = 130, 143
 
 # What is loaded lasts, a booklet is hundreds of thousands of objects that last too, and few of
 # them are ever in rings: look for garbage less often than Python does by itself (measured: a
-# twentieth of the time of a check).
-COLLECT_AT = (200_000, 20, 20)
+# twentieth of the time of a check, and again of a booklet).
+COLLECT_AT = (1_000_000, 20, 20)
 
 
 class _InterruptError(KeyboardInterrupt):

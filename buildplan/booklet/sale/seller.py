@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import io
 
-from reportlab.graphics import renderPDF
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.lib.utils import ImageReader
 from reportlab.platypus import Flowable
@@ -53,6 +52,8 @@ class LogoShown(Flowable):  # type: ignore[misc]
                 reader = ImageReader(io.BytesIO(self._logo.data))
                 canvas.drawImage(reader, PLATE, PLATE, wide, tall, mask="auto")
             else:
+                from reportlab.graphics import renderPDF  # as its reader: long to import
+
                 drawing = svg_drawing(self._logo.data)
                 assert drawing is not None, "it could be read before"
                 canvas.saveState()

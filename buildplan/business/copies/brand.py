@@ -11,7 +11,6 @@ from pathlib import Path
 from typing import Any
 
 from PIL import Image
-from reportlab.graphics import renderPDF
 from reportlab.lib.utils import ImageReader
 from reportlab.pdfgen.canvas import Canvas
 
@@ -201,6 +200,8 @@ def svg_drawing(data: bytes) -> Any:
 
 
 def _svg(data: bytes) -> Logo:
+    from reportlab.graphics import renderPDF  # long to import, and few designs have a logo
+
     try:
         data.decode("utf-8")
     except UnicodeDecodeError:  # what is written in another way would pass the patterns
