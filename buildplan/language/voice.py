@@ -41,6 +41,13 @@ def _catalogue(language: str) -> gettext.NullTranslations:
     return gettext.translation(DOMAIN, CATALOGUES, [language])
 
 
+def _one_form(catalogue: gettext.NullTranslations, message: str) -> str:
+    """A message as it is said of one, or without a number. Where it is also said of several, the
+    catalogue has its forms by number alone, and older Pythons do not look there by themselves."""
+    found = catalogue.gettext(message)
+    return catalogue.ngettext(message, message, 1) if found == message else found
+
+
 @cache
 def _locale(language: str) -> Locale:
     return Locale.parse(LOCALES[language])
@@ -64,7 +71,7 @@ class Voice:
 
     def say(self, message: str, /, **values: Value) -> str:
         """A message, its `{name}` placeholders filled; whole numbers as the locale writes them."""
-        return self._filled(_catalogue(self.language).gettext(message), values)
+        return self._filled(_one_form(_catalogue(self.language), message), values)
 
     def say_in(self, context: str, message: str, /, **values: Value) -> str:
         """As `say`, for a short message that means different things in different places."""

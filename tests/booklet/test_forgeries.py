@@ -10,7 +10,6 @@ from __future__ import annotations
 import random
 import shutil
 import subprocess
-import sys
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -215,4 +214,4 @@ def test_a_password_that_does_not_open_is_told(certificate: tuple[Path, Path]) -
     with pytest.raises(NoSignerError):
         Signer(certificate[0], "another").check()
     with pytest.raises(NoSignerError):
-        Signer(Path(sys.executable), PASSWORD).check()
+        Signer(Path(__file__), PASSWORD).check()

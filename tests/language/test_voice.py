@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gettext
 from decimal import Decimal
 
 import pytest
@@ -13,7 +14,7 @@ from hypothesis import strategies as st
 from buildplan.commands.options import LanguageName
 from buildplan.design.measures import length_words, size_words
 from buildplan.language.phrases import number_ranges
-from buildplan.language.voice import LOCALES, Voice
+from buildplan.language.voice import CATALOGUES, LOCALES, Voice
 from buildplan.source.values import Language
 
 SPOKEN = sorted(LOCALES)
@@ -39,6 +40,16 @@ def test_messages_are_said_with_their_values() -> None:
 
 def test_a_message_that_no_catalogue_has_is_said_as_it_is() -> None:
     assert SPANISH.say("Not in any catalogue: {number}", number=3) == "Not in any catalogue: 3"
+
+
+def test_a_message_of_one_and_of_several_is_found_for_one(monkeypatch: pytest.MonkeyPatch) -> None:
+    """As on Pythons whose gettext looks for a message without its number alone (3.11.2)."""
+    known = gettext.translation("buildplan", CATALOGUES, ["de"])
+    forms = [one for one in known._catalog if isinstance(one, tuple)]  # type: ignore[attr-defined]
+    plain = {one: said for one, said in known._catalog.items() if one not in forms}  # type: ignore[attr-defined]
+    monkeypatch.setattr(gettext.GNUTranslations, "gettext", lambda _, text: plain.get(text, text))
+    said = Voice("de").say("Tie {pairs} pairs in a row, tail to tail, with a double knot.", pairs=2)
+    assert said == "Binden Sie 2 Paare hintereinander, Schwanz an Schwanz, mit Doppelknoten."
 
 
 @pytest.mark.parametrize("language", SPOKEN)
