@@ -15,7 +15,6 @@ from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
 from buildplan.instructions.job_checks import job_checks
 from buildplan.language.phrases import clauses, sentences
-from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
 
@@ -67,7 +66,7 @@ def _course(book: Book, steps: Sequence[Step]) -> list[Flowable]:
     )
     blocks: list[Flowable] = []
     if chains:
-        head = ("", _coming_in(voice, steps))
+        head = ("", _coming_in(book, steps))
         blocks.append(Grid(head, chains, (30, 150), pad=CLOSEST_ROWS, after=4))
     if lines:
         blocks.append(Items(tuple(lines), ticked=True, gap=2))
@@ -77,11 +76,12 @@ def _course(book: Book, steps: Sequence[Step]) -> list[Flowable]:
     return blocks
 
 
-def _coming_in(voice: Voice, steps: Sequence[Step]) -> str:
-    """What is done with the chains that come in."""
-    if any(step.of_kind(Kind.CLOSE_RING) for step in steps):
-        return voice.say(
+def _coming_in(book: Book, steps: Sequence[Step]) -> str:
+    """What is done with the chains that come in; how rings are closed with the first that are."""
+    closing = next((step for step in book.steps if step.of_kind(Kind.CLOSE_RING)), None)
+    if closing in steps:
+        return book.voice.say(
             "Chains that come in: tie the two ends of each together without a twist, that knot is"
             " the first of its row; set them on, tag them"
         )
-    return voice.say("Chains that come in: set them on, tag them")
+    return book.voice.say("Chains that come in: set them on, tag them")
