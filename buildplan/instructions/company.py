@@ -13,6 +13,7 @@ from buildplan.instructions.context import Context
 from buildplan.language.phrases import number_ranges
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Access, Kind, Step
+from buildplan.shape.tied_parts import part_of
 
 # What joints are got at with somebody's help.
 HELPED = frozenset({Access.LIFTED, Access.ON_ITS_SIDE, Access.STOOL, Access.LADDER, Access.NONE})
@@ -39,8 +40,7 @@ def people_of_steps(context: Context) -> tuple[int, ...]:
 
 
 def _part(context: Context, step: Step) -> str:
-    part = context.framework.part_at(step.operations[0].joints[0])
-    return part.name if part else ""
+    return part_of(context.framework, step.operations[0].joints[0])
 
 
 def _ties_parts(context: Context, step: Step) -> bool:

@@ -16,6 +16,7 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.moves import Hand
 from buildplan.sequence.model import Access, Kind, Step
+from buildplan.shape.tied_parts import part_of
 
 FAR = 4  # braces on, a joint that waits is easily forgotten
 TUBE = 3  # chains at least, of what has an inside
@@ -42,7 +43,7 @@ def closing(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
     comes first where that is so."""
     own = _closed(context, braces)
     if own is not None and len(own.chains) >= TUBE:
-        if _part_name(context, braces[-1]) in context.figures.closed_inside:
+        if part_of(context.framework, braces[-1].section[0]) in context.figures.closed_inside:
             yield context.voice.say("Here the tube closes: kneel inside its course, at the gap.")
         else:
             yield context.voice.say("Here the tube closes: kneel outside it, at the gap.")
@@ -68,11 +69,6 @@ def _closed(context: Context, braces: Sequence[Brace]) -> Framework | None:
     own = context.framework.built_with(braces[-1].section[0])
     last = own.closed and braces[-1].section == own.braces[-1].section
     return own if last else None
-
-
-def _part_name(context: Context, brace: Brace) -> str:
-    part = context.framework.part_at(brace.section[0])
-    return "" if part is None else part.name
 
 
 def _closes_first(own: Framework, brace: Brace) -> bool:

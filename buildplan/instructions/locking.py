@@ -19,6 +19,7 @@ from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.laid import is_regular, lies_alone
 from buildplan.sequence.model import Access, Kind, Step, Turn
+from buildplan.shape.tied_parts import part_of
 from buildplan.source.runs import runs_words
 
 # What the reader of words looks for: the rounds of the locks.
@@ -64,18 +65,19 @@ def _rises(context: Context, step: Step) -> bool:
 
 def _is_at_brace(context: Context, step: Step) -> bool:
     """Whether a step locks joints of braces that go round an inside."""
-    part = context.framework.part_at(step.locks[0])
-    one_layer = (part.name if part else "") in context.figures.one_layer
-    return step.kind is Kind.BRACE and not one_layer
+    return step.kind is Kind.BRACE and not _is_of_one_layer(context, step)
+
+
+def _is_of_one_layer(context: Context, step: Step) -> bool:
+    """Whether a step locks joints of a part that has no inside."""
+    return part_of(context.framework, step.locks[0]) in context.figures.one_layer
 
 
 def _taking(context: Context, step: Step) -> str:
     """The message that says which lock is taken, and for most how it is laid."""
     if _move(context, step) is Hand.LOCK_LYING or _is_at_brace(context, step):
         return TAKE_LOCK_LYING
-    part = context.framework.part_at(step.locks[0])
-    one_layer = (part.name if part else "") in context.figures.one_layer
-    return TAKE_LOCK_OF_ONE_LAYER if one_layer else TAKE_LOCK
+    return TAKE_LOCK_OF_ONE_LAYER if _is_of_one_layer(context, step) else TAKE_LOCK
 
 
 def _lying(context: Context, step: Step) -> Iterator[str]:
@@ -98,15 +100,13 @@ def _sides(context: Context, step: Step) -> Iterator[str]:
     if not step.of_kind(Kind.LOCK):
         return
     voice = context.voice
-    part = context.framework.part_at(step.locks[0])
-    name = part.name if part else ""
-    if name in context.figures.flat:
+    if part_of(context.framework, step.locks[0]) in context.figures.flat:
         yield voice.say(
             "The back is underneath: lift each joint off the floor to get at it, then lay it"
             " down as it was."
         )
         return
-    if name in context.figures.one_layer or not coming(context, step):
+    if _is_of_one_layer(context, step) or not coming(context, step):
         return
     course = round_of(context, step)
     if is_first(context, step):
