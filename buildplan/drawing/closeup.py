@@ -7,6 +7,7 @@ where it would lie over new work. Chains that go on unbraced are stubs in outlin
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from math import fsum
 
@@ -54,6 +55,8 @@ TIED_ROOM, JOINED_ROOM = 0.8, 1.3
 STUB_LONG, STUB_WIDE, STUB_APART_DEG = 0.5, 0.6, 44.0
 # How much tags shun new work, against standing near their joints.
 SHUN = 8.0
+# A balloon tied in by itself has two joints; so much of its width is kept clear.
+ENDS, BODY_SHARE = 2, 0.8
 
 
 @dataclass(frozen=True, eq=False)
@@ -246,7 +249,7 @@ class _CloseUpDrawing:
             list(spots.items()),
             *size,
             size=type_pt,
-            blocked=[*blocked, *boxes_between(self.scene.framework, spots)],
+            blocked=[*blocked, *boxes_between(self.scene.framework, spots), *self._alone(spots)],
             discs=self.discs,
             wider={joint: order.wider(joint, type_pt) for joint in panel.joints},
             reaching={joint: self._cross_pt(joint) for joint in panel.skipped},
@@ -262,6 +265,17 @@ class _CloseUpDrawing:
             marks += joint_dot(spots[joint], True, bool(behind))
         marks += ordered_tags([tag for tag in tags if tag.text not in open_], order)
         return [*marks, *joint_tags(tag for tag in tags if tag.text in open_)]
+
+    def _alone(self, spots: Mapping[str, Point]) -> list[Box]:
+        """The middle of a balloon that is tied in by itself, which no tag covers."""
+        new = self.scene.bodies.some(self.scene.bodies.is_new & self.scene.bodies.is_link)
+        if len(new.names) != 1 or len(spots) != ENDS:
+            return []
+        (x0, y0), (x1, y1) = spots.values()
+        half = BODY_SHARE * float(new.radius[0]) * self.view.scale
+        wide, high = max(abs(x1 - x0) / 2 - half, half), max(abs(y1 - y0) / 2 - half, half)
+        x, y = (x0 + x1) / 2, (y0 + y1) / 2
+        return [(x - wide, y - high, x + wide, y + high)]
 
     def _cross_pt(self, joint: str) -> float:
         """How far the sign of a skipped joint reaches: past the rounds of its lock, if any."""

@@ -9,7 +9,7 @@ from buildplan.instructions import names, rows
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_rows
-from buildplan.instructions.model import RowWords, TurnWords, Wording
+from buildplan.instructions.model import Doing, RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand, between_parts
 from buildplan.instructions.read_back import TAKE_SINGLE
 from buildplan.language.phrases import sentences
@@ -76,19 +76,22 @@ def single(context: Context, step: Step) -> Wording:
     links = [op.links[0] for op in heads]
     apart = between_parts(context.piece, heads[0])
     parts = voice.listed(context.parts_at(heads))
+    beside = voice.say("Lay parts {parts} side by side as in the finished view.", parts=parts)
+    tying = sentences(*_tying_in(context, step, apart))
+    lifted = _lifted_for_the_back(voice) if is_first_lifted(context, step) else ""
+    acts = (
+        Doing(beside),
+        Doing(tying, Kind.SINGLE),
+        *([Doing(lifted, Kind.LAY)] if lifted else []),
+    )
     return Wording(
         title=voice.say("Tie parts {parts} together", parts=parts)
         if apart
         else voice.say_count(
             "Single {singles}", "Singles {singles}", len(links), singles=voice.listed(links)
         ),
-        text=sentences(
-            voice.say("Lay parts {parts} side by side as in the finished view.", parts=parts)
-            if apart
-            else "",
-            *_tying_in(context, step, apart),
-            *_lifted_for_the_back(context, step, apart),
-        ),
+        text=sentences(beside if apart else "", tying, lifted),
+        acts=acts if apart and is_first_beside_locks(context, step) else (),
         check=done(
             context,
             step,
@@ -97,6 +100,24 @@ def single(context: Context, step: Step) -> Wording:
             else _all_straight(voice),
         ),
     )
+
+
+def is_first_beside_locks(context: Context, step: Step) -> bool:
+    """Whether a step is the first to tie singles in at joints that are locked already."""
+    if not _is_by_itself(context, step) or step.locks:
+        return False
+    return not any(_locks_alike(other, step) for other in _by_themselves(context, step))
+
+
+def is_first_lifted(context: Context, step: Step) -> bool:
+    """Whether a step is the first to have parts that lie lifted for what is tied at their backs."""
+    if not _is_by_itself(context, step) or not _lifts_parts(context, step):
+        return False
+    return not any(_lifts_parts(context, other) for other in _by_themselves(context, step))
+
+
+def _lifts_parts(context: Context, step: Step) -> bool:
+    return bool(step.behind) and between_parts(context.piece, step.of_kind(Kind.SINGLE)[0])
 
 
 def _all_straight(voice: Voice) -> str:
@@ -118,21 +139,23 @@ def _tying_in(context: Context, step: Step, apart: bool) -> Iterator[str]:
     yield from how_to_lock(context, step) if step.locks else [_beside_locks(voice)]
 
 
-def _lifted_for_the_back(context: Context, step: Step, apart: bool) -> Iterator[str]:
+def _lifted_for_the_back(voice: Voice) -> str:
     """How the joints at the back are got at where parts that lie are tied to one another."""
-    alike = (
-        o for o in _by_themselves(context, step) if between_parts(context.piece, o.operations[0])
+    return voice.say(
+        "Then, for the joints at the back, somebody lifts both parts there, and you tie from"
+        " beneath."
     )
-    told = any(other.behind for other in alike)
-    if apart and step.behind and not told:
-        yield context.voice.say("For the joints at the back somebody lifts both parts there.")
 
 
 def _by_themselves(context: Context, step: Step) -> Iterator[Step]:
     """Steps before one that tie singles by themselves, and not along a spur."""
     for other in context.steps[: step.number - 1]:
-        if other.kind is Kind.SINGLE and spur_of(context.piece, other.operations[0]) is None:
+        if _is_by_itself(context, other):
             yield other
+
+
+def _is_by_itself(context: Context, step: Step) -> bool:
+    return step.kind is Kind.SINGLE and spur_of(context.piece, step.operations[0]) is None
 
 
 def _locks_alike(one: Step, other: Step) -> bool:
@@ -140,7 +163,10 @@ def _locks_alike(one: Step, other: Step) -> bool:
 
 
 def _beside_locks(voice: Voice) -> str:
-    return voice.say("The joints are locked already: tie in close beside the locks.")
+    return voice.say(
+        "The joints are locked already: push a round of the lock aside, lead the end once round the"
+        " joint beneath both its rounds, and knot it twice, close beside the lock."
+    )
 
 
 # --- along a spur ---------------------------------------------------------------------------

@@ -18,6 +18,7 @@ from __future__ import annotations
 from collections.abc import Generator, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Framework, Tie
 from buildplan.sequence import work_names as names
 from buildplan.sequence.courses import (
@@ -41,6 +42,7 @@ from buildplan.sequence.piece_work import (
 from buildplan.sequence.preparation import coming_in, laying
 from buildplan.sequence.spurs import singles_in_cells
 from buildplan.sequence.work_names import Name
+from buildplan.shape.tied_parts import part_of
 
 
 def assembling(framework: Framework, order: WorkOrder, lifters: int) -> Iterator[Operation]:
@@ -118,10 +120,8 @@ def _worked(
 def _tying(framework: Framework, people: int) -> Iterator[_Head]:
     """Balloons between parts, then joints of parts brought together; ties of the same parts one
     after another."""
-    within = {link for part in framework.parts for link in part.framework.link}
-    for link_id in framework.singles:
-        if link_id not in within:
-            yield _Head(single_work(framework, link_id))
+    for link_id in _between_parts(framework):
+        yield _Head(single_work(framework, link_id))
     place = {part.name: i for i, part in enumerate(framework.parts)}
 
     def parts(tie: Tie) -> list[int]:
@@ -139,6 +139,29 @@ def _tying(framework: Framework, people: int) -> Iterator[_Head]:
             people=people,
         )
         yield _Head(tied, (tie.name,))
+
+
+def _between_parts(framework: Framework) -> list[str]:
+    """The singles from part to part, those of two parts together, and of these the ones at the back
+    last: parts that lie are lifted for them once."""
+    within = {link for part in framework.parts for link in part.framework.link}
+    back = {
+        joint
+        for long in framework.chains
+        if long.layer is Layer.BACK
+        for joint in long.chain.joints
+    }
+    two: dict[frozenset[str], list[str]] = {}
+    for link_id in framework.singles:
+        if link_id not in within:
+            joints = framework.link[link_id].start, framework.link[link_id].finish
+            parts = frozenset(part_of(framework, joint) for joint in joints)
+            two.setdefault(parts, []).append(link_id)
+
+    def at_back(link_id: str) -> bool:
+        return framework.link[link_id].start in back
+
+    return [link_id for links in two.values() for link_id in sorted(links, key=at_back)]
 
 
 def _heads(framework: Framework, later: frozenset[str], lifters: int, part: str) -> Iterator[_Head]:

@@ -19,11 +19,13 @@ from buildplan.booklet.common.going_down import going_down
 from buildplan.booklet.common.known_steps import is_known
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.map_sheets import map_sheets
+from buildplan.booklet.common.step_moves import act_moves
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.bodies import every_body
 from buildplan.drawing.maps.blocks import ties_shown
 from buildplan.evaluation.seating import read_whole
+from buildplan.framework.chain_roles import Layer
 from buildplan.instructions.model import LiesAt
 from buildplan.instructions.setting_up import is_tying
 from buildplan.instructions.stages import part_of_step
@@ -229,3 +231,32 @@ def test_balloons_between_parts_are_looked_up_where_their_pairs_are(word: Book) 
         assert joints <= ties_shown(sheets.pictures[sheet])
     told = next(word.told(step).text for step in word.steps if step.kind is Kind.INSPECT)
     assert "exactly like the front" not in told
+
+
+def test_what_is_tied_beside_locks_is_shown_once_and_the_backs_come_last(word: Book) -> None:
+    """Between two letters that lie the balloons at the front are tied before those at the back, for
+    which both are lifted once; that an end goes in at a locked joint is drawn where it first does
+    (common practice, no source)."""
+    between = [
+        step
+        for step in word.steps
+        if step.kind is Kind.SINGLE and part_of_step(word.framework, step) is None
+    ]
+    behind = {
+        j for long in word.framework.chains if long.layer is Layer.BACK for j in long.chain.joints
+    }
+    for step in between:
+        at_back = [op.joints[0] in behind for op in step.of_kind(Kind.SINGLE)]
+        assert at_back == sorted(at_back)
+        assert any(at_back)
+    first, *later = between
+    moves = act_moves(word, first)
+    (tying,) = [move for move in moves[Kind.SINGLE] if "A joint with its lock" in move.alt]
+    assert tying.marks
+    (lifting,) = moves[Kind.LAY]
+    assert "lifts both" in lifting.alt
+    assert "push a round of the lock aside" in word.told(first).text
+    assert later
+    for step in later:
+        assert Kind.LAY not in act_moves(word, step)
+        assert "push a round" not in word.told(step).text

@@ -1,5 +1,5 @@
 """The hand moves at a joint that a step shows beside how its knots come together: a free end tied
-in, and the lock of a joint of many balloons."""
+in, also beside a lock that is there, and the lock of a joint of many balloons."""
 
 from __future__ import annotations
 
@@ -9,12 +9,14 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.laid_courses import first_ring
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.techniques import balloons_brought
+from buildplan.drawing.techniques.beside_locks import reach_under, tie_beside_lock
 from buildplan.drawing.techniques.braces import tie_end
 from buildplan.drawing.techniques.large_locks import lock_from_outside, lock_of_joint
 from buildplan.drawing.techniques.lying_locks import lock_lying
 from buildplan.instructions.coming import coming
 from buildplan.instructions.locking import is_closed_last
 from buildplan.instructions.setting_up import is_tying
+from buildplan.instructions.singles import is_first_beside_locks, is_first_lifted
 from buildplan.sequence.model import Kind, Step
 
 MANY_MET = 5  # balloons from which on the gaps for a lock are shown as they are
@@ -39,6 +41,21 @@ def _has_ends(book: Book, step: Step) -> bool:
     """Whether free ends are tied in at joints of a step that joins chains."""
     passing = book.context.piece.passing
     return not is_tying(step) and any(passing[op.joints[0]][1] for op in step.of_kind(Kind.JOIN))
+
+
+def with_beside_locks(
+    book: Book, step: Step, drawn: Mapping[Kind, tuple[Picture, ...]]
+) -> Mapping[Kind, tuple[Picture, ...]]:
+    """The same with how a balloon is tied in at joints that have their locks, and how parts that
+    lie are lifted where those at their backs are tied, where either is for the first time."""
+    found = dict(drawn)
+    if is_first_beside_locks(book.context, step):
+        beside = tie_beside_lock(book.framework, book.voice)
+        across = found.get(Kind.SINGLE, ())[1:]  # not how an end is tied elsewhere
+        found[Kind.SINGLE] = (*across, beside)
+    if is_first_lifted(book.context, step):
+        found[Kind.LAY] = (reach_under(book.framework, book.voice),)
+    return found
 
 
 def with_lock(

@@ -9,7 +9,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import (
     ON_THE_PIECE,
 )
-from buildplan.booklet.common.joint_moves import most_met, with_ends, with_lock
+from buildplan.booklet.common.joint_moves import most_met, with_beside_locks, with_ends, with_lock
 from buildplan.booklet.common.laid_courses import (
     all_closed,
     laid_pictures,
@@ -93,7 +93,8 @@ def _by_kind(book: Book, step: Step, kinds: Set[Kind]) -> Mapping[Kind, tuple[Pi
     if laid or Kind.LAY in drawn:
         found[Kind.LAY] = laid or drawn[Kind.LAY]
     found |= {kind: drawn[kind] for kind in drawn if kind not in {*BEFORE_LAYING, Kind.LAY}}
-    return found | ({Kind.STAND_UP: stood} if stood else {})
+    found |= {Kind.STAND_UP: stood} if stood else {}
+    return with_beside_locks(book, step, found)
 
 
 def _flat(pictures: Mapping[Kind, tuple[Picture, ...]]) -> tuple[Picture, ...]:
