@@ -17,7 +17,7 @@ from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.camera import CAMERAS, Camera, Vector
 from buildplan.framework.model import Brace, Cell, Framework
 from buildplan.sequence.courses import in_courses
-from buildplan.shape.lying import lies_built
+from buildplan.shape.lying import laid_in_figure, lies_built
 from buildplan.shape.model import Shape
 
 # At the open end of a tube: so far round from straight outside, and so far above the floor.
@@ -32,13 +32,14 @@ DOWN_DEG = 27.0
 OVER_POLE_DEG = 78.0
 # What the cameras of the seats are called.
 OPEN_END, STANDING, OVER_POLE = "open end", "standing", "over the pole"
-OTHER_SIDE, ACROSS = "other side", "across the corner"
+OTHER_SIDE, ACROSS, BESIDE = "other side", "across the corner", "beside"
 # Those before a piece that lies front up.
-LYING = frozenset({OPEN_END, ACROSS})
+LYING = frozenset({OPEN_END, ACROSS, BESIDE})
 # The whole of a piece that stands, seen from its front and a little from above.
 STANDING_WHOLE = Camera((0.0, 0.42, 0.9), (0.0, 1.0, 0.0), "whole")
 # Over a wall that lies on its back, from its head, where the next course comes; its foot is below.
 LOOKING_DOWN = Camera((0.0, 0.45, 0.89), (0.0, 1.0, 0.0), STANDING)
+_RIGHT = np.array([1.0, 0.0, 0.0])
 # Laying out: straight from above, on a piece that lies front up.
 FROM_ABOVE = CAMERAS["front"]
 
@@ -195,6 +196,8 @@ def seat_before(framework: Framework, shape: Shape, joints: Sequence[str]) -> Ca
     nearest to them, over what lies on its back, else before them as they stand."""
     parts = {id(part): part for part in map(framework.built_with, joints)}
     (part, *others) = parts.values()
+    if not others and not part.braces and laid_in_figure(part):
+        return _beside(shape, joints, part.joints)
     if (
         _lie(framework, list(parts.values()), shape)
         if others
@@ -212,6 +215,18 @@ def seat_before(framework: Framework, shape: Shape, joints: Sequence[str]) -> Ca
         return float(np.linalg.norm(section - middle))
 
     return open_end_seat(framework, shape, min(part.braces, key=away))
+
+
+def _beside(shape: Shape, joints: Sequence[str], body: Sequence[str]) -> Camera:
+    """The seat at the nearer side, left or right, of a part that lies front up, by some of its
+    joints; front is drawn upwards."""
+    middles = [np.mean([shape.at[joint] for joint in some], axis=0) for some in (joints, body)]
+    side = 1.0 if middles[0][0] > middles[1][0] else -1.0
+    rise = np.radians(ABOVE_DEG)
+    front = np.array([0.0, 0.0, 1.0])
+    return Camera(
+        _vector(front * np.sin(rise) + _RIGHT * side * np.cos(rise)), (0.0, 0.0, 1.0), BESIDE
+    )
 
 
 def _lie(framework: Framework, parts: Sequence[Framework], shape: Shape) -> bool:

@@ -15,6 +15,7 @@ from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Step, Turn
+from buildplan.shape.lying import laid_in_figure
 
 # What is built already is carried out of the way.
 ASIDE = mark(
@@ -43,7 +44,7 @@ def _floor(voice: Voice, first: bool) -> str:
 
 
 def _lay_title(voice: Voice, laid: Framework, part: str) -> str:
-    if not laid.braces:
+    if not laid_in_figure(laid):
         letters = chain_letters(voice, [long.letter for long in laid.chains])
         if part:
             return voice.say_count(
@@ -71,7 +72,7 @@ def _lay_title(voice: Voice, laid: Framework, part: str) -> str:
 def _laid(context: Context, laid: Framework) -> list[str]:
     """How chains are laid, each thing to do a sentence."""
     voice = context.voice
-    if not laid.braces:
+    if not laid_in_figure(laid):
         return [
             voice.say(
                 "Lay the chains down in the order of their letters, loosely, so that knots of the"
@@ -155,7 +156,7 @@ def _placed(voice: Voice, long: LongChain) -> str:
 
 
 def _lay_check(voice: Voice, laid: Framework) -> str:
-    if not laid.braces:
+    if not laid_in_figure(laid):
         return voice.say_count(
             "{number} chain on the floor, every tag in sight.",
             "{number} chains on the floor, every tag in sight.",
@@ -172,7 +173,7 @@ def _lay_check(voice: Voice, laid: Framework) -> str:
 def lay_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
     """`Together: A1, B1, C1, D1`, where they are brought together."""
     joints = turn.operations[0].joints
-    if not context.framework.built_with(joints[0]).braces:
+    if not laid_in_figure(context.framework.built_with(joints[0])):
         return TurnWords("", ())
     together: RowWords = rows.at_joints(context.voice, context.voice.say("Together"), joints)
     return TurnWords("", (together,))

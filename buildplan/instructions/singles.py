@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Cell
 from buildplan.instructions import names, rows
 from buildplan.instructions.context import Context
@@ -16,6 +17,7 @@ from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Operation, Step, Turn
 from buildplan.sequence.rounds import spur_of
+from buildplan.shape.lying import laid_in_figure
 
 # --- with a brace ---------------------------------------------------------------------------
 
@@ -77,7 +79,7 @@ def single(context: Context, step: Step) -> Wording:
     apart = between_parts(context.piece, heads[0])
     parts = voice.listed(context.parts_at(heads))
     beside = voice.say("Lay parts {parts} side by side as in the finished view.", parts=parts)
-    tying = sentences(*_tying_in(context, step, apart))
+    tying = sentences(*_tying_in(context, step, apart), *_held_up(context, step))
     lifted = _lifted_for_the_back(voice) if is_first_lifted(context, step) else ""
     acts = (
         Doing(beside),
@@ -99,6 +101,21 @@ def single(context: Context, step: Step) -> Wording:
             if len(links) == 1
             else _all_straight(voice),
         ),
+    )
+
+
+def _held_up(context: Context, step: Step) -> Iterator[str]:
+    """That the chains on top of a part that only singles hold apart come up as these are tied."""
+    own = context.framework.built_with(step.of_kind(Kind.SINGLE)[0].joints[0])
+    joints = {joint for operation in step.of_kind(Kind.SINGLE) for joint in operation.joints}
+    if own.braces or not laid_in_figure(own) or not joints <= set(own.joints):
+        return
+    letters = [long.letter for long in own.chains if long.layer is Layer.FRONT]
+    yield context.voice.say_count(
+        "Lift chain {letters} there, a balloon high, as you tie.",
+        "Lift chains {letters} there, a balloon high, as you tie.",
+        len(letters),
+        letters=chain_letters(context.voice, letters),
     )
 
 

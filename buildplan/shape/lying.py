@@ -17,6 +17,13 @@ def lies_built(own: Framework, shape: Shape) -> bool:
     return bool(min(width, height) > FLAT * depth)
 
 
+def laid_in_figure(own: Framework) -> bool:
+    """Whether the chains of a piece or part are laid down as they will lie in it, before anything
+    holds them apart: braces, or of a bar between letters singles from its front to its back."""
+    across = own.closed and bool(own.mirror) and not own.extras.issuperset(own.singles)
+    return bool(own.braces) or across
+
+
 def put_together_standing(framework: Framework, shape: Shape) -> bool:
     """Whether parts are tied to one another as they stand: one of them is built so."""
     parts = (part.framework for part in framework.parts)

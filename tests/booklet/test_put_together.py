@@ -24,6 +24,7 @@ from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.bodies import every_body
 from buildplan.drawing.maps.blocks import ties_shown
+from buildplan.drawing.seat import BESIDE, seat_before
 from buildplan.evaluation.seating import read_whole
 from buildplan.framework.chain_roles import Layer
 from buildplan.instructions.model import LiesAt
@@ -260,3 +261,25 @@ def test_what_is_tied_beside_locks_is_shown_once_and_the_backs_come_last(word: B
     for step in later:
         assert Kind.LAY not in act_moves(word, step)
         assert "push a round" not in word.told(step).text
+
+
+def test_a_bar_is_laid_ring_on_ring_and_held_apart_from_its_sides(word: Book) -> None:
+    """Its rings are closed before they are laid: they lie in its figure, one on the other, and the
+    balloons between them stand up from the floor, front upwards in the picture."""
+    bar = next(part for part in word.framework.parts if ".BAR" in part.name)
+    steps = [step for step in word.steps if part_of_step(word.framework, step) is bar]
+    laid = next(step for step in steps if step.kind is Kind.LAY)
+    told = word.told(laid).text
+    first, second = (long.chain.joints[0] for long in bar.framework.chains)
+    assert f"Lay joint on joint: {first} on {second}" in told
+    assert "loosely" not in told
+    held = next(step for step in steps if step.kind is Kind.SINGLE)
+    assert "a balloon high, as you tie" in word.told(held).text
+    for operation in held.of_kind(Kind.SINGLE):
+        seat = seat_before(word.framework, word.shape, operation.joints)
+        assert seat.name == BESIDE
+        assert seat.up == (0.0, 0.0, 1.0)
+        out = word.shape.at[operation.joints[0]] - np.mean(
+            [word.shape.at[joint] for joint in bar.framework.joints], axis=0
+        )
+        assert seat.direction[0] * out[0] > 0, "from its own side"

@@ -14,7 +14,7 @@ from buildplan.drawing.camera import Camera, angle_between_deg
 from buildplan.drawing.cell_layout import corner_at, newest_brace
 from buildplan.drawing.panel import Panel
 from buildplan.drawing.parts_apart import parts_apart, seat_beside
-from buildplan.drawing.seat import ACROSS, LOOKING_DOWN, OPEN_END, brace_seat, seat_before
+from buildplan.drawing.seat import ACROSS, BESIDE, LOOKING_DOWN, OPEN_END, brace_seat, seat_before
 from buildplan.drawing.way_round import TiedRow
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace
@@ -23,6 +23,7 @@ from buildplan.instructions.setting_up import is_tying
 from buildplan.language.phrases import clauses
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Operation, Step, Turn
+from buildplan.shape.lying import laid_in_figure
 
 # Steps whose work is on the piece, and those that concern the whole of it.
 ON_THE_PIECE = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN})
@@ -165,6 +166,8 @@ def seen_from(voice: Voice, camera: Camera) -> str:
         return voice.say("straight across the corner")
     if camera == LOOKING_DOWN:
         return voice.say("from above, the head at the top")
+    if camera.name == BESIDE:
+        return voice.say("from beside it, as it lies front up")
     return voice.say("as one stands before it")
 
 
@@ -179,7 +182,7 @@ def _below(book: Book, joints: Sequence[str]) -> frozenset[str]:
     back = {
         joint
         for part in {id(f): f for f in map(book.framework.built_with, joints)}.values()
-        if part.braces
+        if laid_in_figure(part)
         for long in part.chains
         if long.layer is Layer.BACK
         for joint in long.chain.joints

@@ -26,17 +26,18 @@ from buildplan.document.text import BODY, plain
 from buildplan.instructions.grammar import as_in_steps
 from buildplan.instructions.stages import part_of_step
 from buildplan.sequence.model import Kind, Step, Turn
+from buildplan.shape.lying import laid_in_figure
 
 WHERE, LOW = (104.0, 88.0), (104.0, 58.0)  # where on the part; beside few rows
 FEW_ROWS = 4
 
 
 def is_of_later_part(book: Book, step: Step) -> bool:
-    """Whether a step is at a braced part that is not the first one."""
+    """Whether a step is at a part laid in its figure that is not the first one."""
     part = part_of_step(book.framework, step)
-    if part is None or not part.framework.braces:
+    if part is None or not laid_in_figure(part.framework):
         return False
-    first = next(one for one in book.framework.parts if one.framework.braces)
+    first = next(one for one in book.framework.parts if laid_in_figure(one.framework))
     return part.name != first.name
 
 

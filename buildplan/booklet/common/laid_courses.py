@@ -15,7 +15,7 @@ from buildplan.instructions.coming import is_first, is_flat
 from buildplan.sequence.directions import Direction
 from buildplan.sequence.laid import RoundCourse, lies_alone, round_course, rows_of
 from buildplan.sequence.model import Kind, Step
-from buildplan.shape.lying import FLAT
+from buildplan.shape.lying import FLAT, laid_in_figure
 
 BACKWARD = frozenset({Direction.CLOCKWISE, Direction.LEFT})
 
@@ -162,7 +162,7 @@ def _round(book: Book, step: Step) -> RoundCourse | None:
 def _coming(book: Book, step: Step) -> list[LongChain]:
     """The chains that come in with a step, to be joined course by course."""
     laid = step.of_kind(Kind.LAY)
-    if not laid or book.framework.built_with(laid[0].joints[0]).braces:
+    if not laid or laid_in_figure(book.framework.built_with(laid[0].joints[0])):
         return []
     return [book.context.long_of(operation) for operation in step.of_kind(Kind.TAG)]
 

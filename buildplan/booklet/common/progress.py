@@ -18,6 +18,7 @@ from buildplan.drawing.closeup import REACH
 from buildplan.framework.model import Cell, Part, Role
 from buildplan.instructions.stages import part_of_step, worked_part
 from buildplan.sequence.model import Kind, Operation, Step, Turn
+from buildplan.shape.lying import laid_in_figure
 
 # Work that holds its joints where they stay.
 HOLDING = frozenset({Kind.BRACE, Kind.SINGLE, Kind.JOIN})
@@ -168,16 +169,18 @@ class BuildProgress:
         return self._empty.framework.link[link].role is Role.CHAIN
 
     def _stands_at(self, link: str, hold: Mapping[str, int]) -> int:
-        """The turn from which a chain's balloon is where it stays: in a braced part once both
-        its joints are held, else with the first of them."""
+        """The turn from which a chain's balloon is where it stays: in a part that is laid in its
+        figure once both its joints are held, else with the first of them."""
         first, second = (hold[joint] for joint in self._ends(link))
-        braced = self._empty.framework.built_with(self._ends(link)[0]).braces
-        return max(first, second) if braced else min(first, second)
+        return max(first, second) if self._is_laid(link) else min(first, second)
+
+    def _is_laid(self, link: str) -> bool:
+        return laid_in_figure(self._empty.framework.built_with(self._ends(link)[0]))
 
     def _brought_at(self, link: str, hold: Mapping[str, int], now: int, then: int) -> bool:
-        """Whether a balloon of a part without braces is brought to its place in these turns."""
-        braced = self._empty.framework.built_with(self._ends(link)[0]).braces
-        return not braced and now <= self._stands_at(link, hold) <= then
+        """Whether a balloon of a part built course by course is brought to its place in these
+        turns."""
+        return not self._is_laid(link) and now <= self._stands_at(link, hold) <= then
 
     def _near(self, joints: Sequence[str]) -> Bodies:
         at = np.array([self._empty.shape.at[joint] for joint in joints]).reshape(-1, 3)

@@ -33,6 +33,7 @@ from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Cell
 from buildplan.sequence.grouping import is_for_courses
 from buildplan.sequence.model import Kind, Operation, Step
+from buildplan.shape.lying import laid_in_figure
 
 # What is done to a chain before it is laid; what is done to the whole piece at once.
 BEFORE_LAYING = frozenset({Kind.CLOSE_RING, Kind.TAG})
@@ -143,9 +144,9 @@ def _new_beside_it(book: Book, step: Step) -> frozenset[Kind]:
 
 
 def is_laid_to_brace(book: Book, step: Step) -> bool:
-    """Whether a step lays chains down in the figure of the piece, where braces will hold them."""
+    """Whether a step lays chains down in the figure of the piece, where they will be held."""
     joints = step.operations[0].joints
-    return step.kind is Kind.LAY and bool(book.framework.built_with(joints[0]).braces)
+    return step.kind is Kind.LAY and laid_in_figure(book.framework.built_with(joints[0]))
 
 
 def _move(book: Book, operation: Operation) -> Hashable:

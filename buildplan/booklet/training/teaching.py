@@ -23,6 +23,7 @@ from buildplan.framework.cells import STRAIGHT
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step
+from buildplan.shape.lying import laid_in_figure
 
 PAD = 8.0
 
@@ -47,7 +48,8 @@ def _turns(step: Step) -> bool:
 
 def _lesson_of(book: Book, kind: Kind, step: Step) -> Lesson:
     """What is taught of a kind of work that first comes up in a step."""
-    if kind is Kind.LAY and not book.framework.built_with(step.operations[0].joints[0]).braces:
+    own = book.framework.built_with((*step.operations[0].joints, book.framework.joints[0])[0])
+    if kind is Kind.LAY and not laid_in_figure(own):
         return LOOSE
     if kind is Kind.TAG and step.kind is not Kind.TAG:
         return TAGGED_BY_ROW

@@ -30,6 +30,7 @@ from buildplan.drawing.techniques.work import size_balloons, stand_up, turn_over
 from buildplan.framework.model import Framework, Role
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Operation, Step
+from buildplan.shape.lying import laid_in_figure
 from buildplan.shape.model import Shape
 
 Technique = Callable[..., Picture]  # of a framework, for a voice; more arguments have defaults
@@ -120,7 +121,7 @@ def _moves_of(
     if first.kind is Kind.LAY:
         own = framework.built_with(first.joints[0])
         coming = [one for one in own.chains if not {*one.chain.links}.isdisjoint(first.links)]
-        if own.braces:
+        if laid_in_figure(own):
             return ()  # laid in the figure of the piece: `laid_out.py`
         # of a course those that later steps bring in lie elsewhere
         return (lay_course(own, voice, coming),)
