@@ -48,14 +48,14 @@ def put_together_picture(
     alt: str,
     patterns: Mapping[str, int],
 ) -> Picture:
-    """Parts on the floor, seen from the front, and above them those that are lifted on; `people`
-    stand beside them, what each does under their feet. `apart` says how far each standing part is
-    from the next, middle to middle. Lengths of the picture are points."""
+    """Parts that stand, seen from the front, and above them those that are lifted on; `people`
+    stand beside them, what each does under their feet. No other part is drawn. `apart` says how far
+    each part on the floor is from the next, middle to middle. Lengths of the picture are points."""
     width, height = size
     rise = np.array([0.0, LIFTED * link_length_m(framework), 0.0])
     own = {part.name: part.framework for part in framework.parts}
     middles = {one.name: _middle(shape, own[one.name]) + rise * one.lifted for one in parts}
-    bodies = every_body(framework, shape)
+    bodies = _present(framework, every_body(framework, shape), [own[one.name] for one in parts])
     raised = _of(bodies, [own[one.name] for one in parts if one.lifted])
     moved = bodies.moved(raised[:, None] * rise)
     low, high = moved.centre.min(axis=0), moved.centre.max(axis=0)
@@ -76,7 +76,8 @@ def put_together_picture(
         marks += person_marks(spot, PERSON_M * view.scale)
         marks.append(Label((spot[0], spot[1] - TYPE - 2), does, TYPE, DARK))
     marks += body_marks(_scene(framework, shape, moved, patterns), view, width, height)
-    for meeting in _meetings(framework, shape, {one.name for one in parts if one.lifted}):
+    lifted = {one.name for one in parts if one.lifted}
+    for meeting in _meetings(framework, shape, lifted, {one.name for one in parts} - lifted):
         marks += pointed([at(meeting + rise * share) for share in (0.85, 0.5, 0.15)])
     spots = [
         (joint, at(shape.at[joint] + rise * one.lifted)) for one in parts for joint in one.joints
@@ -110,6 +111,20 @@ def _middle(shape: Shape, own: Framework) -> FloatArray:
     return middle
 
 
+def _present(framework: Framework, bodies: Bodies, parts: Sequence[Framework]) -> Bodies:
+    """The bodies of some parts, and of the balloons and locks between them."""
+    joints = {joint for own in parts for joint in own.joints}
+    ties = {tie.name for tie in framework.ties if joints.issuperset(tie.joints)}
+
+    def is_there(name: str, is_link: bool) -> bool:
+        if not is_link:
+            return name in joints or name in ties
+        return joints.issuperset((framework.link[name].start, framework.link[name].finish))
+
+    there = map(is_there, bodies.names, bodies.is_link.tolist())
+    return bodies.some(np.array([*there], dtype=bool))
+
+
 def _of(bodies: Bodies, parts: Sequence[Framework]) -> FloatArray:
     """1 for each body that is of one of some parts, else 0."""
     links = {link.id for own in parts for link in own.links}
@@ -134,11 +149,13 @@ def _scene(
     )
 
 
-def _meetings(framework: Framework, shape: Shape, lifted: set[str]) -> list[FloatArray]:
-    """The middle (3,) of each place where a part that is lifted is tied to another."""
+def _meetings(
+    framework: Framework, shape: Shape, lifted: set[str], standing: set[str]
+) -> list[FloatArray]:
+    """The middle (3,) of each place where a part that is lifted is tied to one that stands."""
     found: dict[tuple[str, ...], list[FloatArray]] = {}
     for tie in framework.ties:
         parts = [part.name for part in map(framework.part_at, tie.joints) if part is not None]
-        if lifted & set(parts):
+        if lifted & set(parts) and standing & set(parts):
             found.setdefault(tuple(sorted(parts)), []).append(shape.at[tie.joints[0]])
     return [np.asarray(np.mean(places, axis=0)) for places in found.values()]

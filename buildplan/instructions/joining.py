@@ -146,7 +146,8 @@ def _tie_parts(context: Context, step: Step) -> Wording:
                     _tied_as(context, first, held=bool(lifted)),
                     *high_up(context, step),
                     *lie_together(context, step),
-                )
+                ),
+                Kind.LAY if lifted else None,
             )
         ]
     )

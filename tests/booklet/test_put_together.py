@@ -24,6 +24,7 @@ from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.bodies import every_body
 from buildplan.drawing.maps.blocks import ties_shown
+from buildplan.drawing.marks import Label
 from buildplan.drawing.seat import BESIDE, seat_before
 from buildplan.evaluation.seating import read_whole
 from buildplan.framework.chain_roles import Layer
@@ -283,3 +284,13 @@ def test_a_bar_is_laid_ring_on_ring_and_held_apart_from_its_sides(word: Book) ->
             [word.shape.at[joint] for joint in bar.framework.joints], axis=0
         )
         assert seat.direction[0] * out[0] > 0, "from its own side"
+
+
+def test_each_part_that_comes_up_is_drawn_with_what_stands_then(word: Book) -> None:
+    """First the beam over its columns, later the letters over all of them."""
+    up = [move for step in _tying(word) for move in act_moves(word, step).get(Kind.LAY, ())]
+    beam, letters = ({m.text for m in one.marks if isinstance(m, Label)} for one in up)
+    assert {"P", "Q", "B"} <= beam
+    assert not any(text.startswith("W.") for text in beam)
+    assert {"P", "Q", "B"} < letters
+    assert {p.name for p in word.framework.parts if p.name.startswith("W.")} <= letters

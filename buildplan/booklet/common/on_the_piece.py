@@ -27,7 +27,7 @@ from buildplan.booklet.common.panel_rows import (
 from buildplan.booklet.common.step_moves import corner_of
 from buildplan.booklet.common.step_pictures import CELL_WIDTH, shown_in, step_panels
 from buildplan.booklet.common.step_words import PLACE, check_words, told_with_moves, words_of
-from buildplan.document.blocks import Items, Shown, Stack, Words
+from buildplan.document.blocks import Items, Shown, Stack, Words, together
 from buildplan.document.growing import Growing
 from buildplan.document.layout import Columns
 from buildplan.drawing.marks import Picture
@@ -112,7 +112,9 @@ def _blocks(
         cells = [[Shown(one)] for one in drawn if one]
         return [*head, *in_rows(cells, measure), *abreast(turns[0], measure), check]
     rows = list(printed(book.context, step.turns, told_turns)) if alone else []
-    return [*head, *in_rows(cells, measure), *abreast(rows, measure), check]
+    pictures = in_rows(cells, measure)  # the last of them stays with what is to be ticked
+    last = together(*pictures[-1:], *abreast(rows, measure), check)
+    return [*head, *pictures[:-1], last]
 
 
 @dataclass(frozen=True)

@@ -1,8 +1,8 @@
-"""The picture of parts as they come together, before the first of them are tied."""
+"""The pictures of parts as they come together, before they are tied."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping, Sequence
 
 from buildplan.booklet.common.book import Book
 from buildplan.design.measures import length_words
@@ -15,16 +15,22 @@ from buildplan.drawing.seat import seat_before
 from buildplan.drawing.techniques import moves
 from buildplan.drawing.techniques.tied_joints import tie_joints
 from buildplan.instructions.model import LiesAt
+from buildplan.instructions.setting_up import comes_up, is_tying
 from buildplan.sequence.model import Kind, Step
+from buildplan.shape.tied_parts import part_of
 
-SIZE = (252.0, 204.0)
+SIZE, LATER_SIZE = (252.0, 204.0), (252.0, 170.0)
+MOST_NAMED = 4
 TIED_SIZE = (190.0, 122.0)
 
 
 def tying_pictures(book: Book, step: Step) -> Mapping[Kind, tuple[Picture, ...]]:
-    """How parts come together (laying), if they do so standing, how the first joints of a step are
-    tied to one another, the upper above (joining), and how a lock is made if no step before shows
-    it."""
+    """How parts come together (laying), if they do so standing, each time that some come up; in the
+    first such step how its first joints are tied to one another, the upper above (joining), and how
+    a lock is made if no step before shows it."""
+    if any(map(is_tying, book.steps[: step.number - 1])):
+        later = _put_together(book, step)
+        return {Kind.LAY: later} if later else {}
     tied = _tied(book, step)
     known = any(Kind.LOCK in other.kinds for other in book.steps[: step.number - 1])
     locks = moves(book.framework, step, book.voice, () if known else (Kind.LOCK,), book.shape)
@@ -67,36 +73,61 @@ def _tied(book: Book, step: Step) -> Picture:
 
 
 def _put_together(book: Book, step: Step) -> tuple[Picture, ...]:
+    """What stands when a step begins and what comes up in it; nothing where parts are tied as they
+    lie, or a later step has nothing come up."""
     told = book.figures.set_up
-    if told is None:
+    up = [name for block in comes_up(book.context, step) for name in block]
+    earlier = [other for other in book.steps[: step.number - 1] if is_tying(other)]
+    if told is None or (earlier and not up):
         return ()
+    before = [n for o in earlier for block in comes_up(book.context, o) for n in block]
+    standing = [*told.standing, *before]
     parts = [
-        PartShown(name, told.front.get(name, ()), name in told.lifted)
-        for name in (*told.standing, *told.lifted)
+        *(PartShown(n, _named(book, n, () if not earlier else up), lifted=False) for n in standing),
+        *(PartShown(n, _named(book, n, standing), lifted=True) for n in up),
     ]
     others = max(operation.people for operation in step.operations) - 1
     people = [*[book.voice.say("holds")] * others, book.voice.say("ties")]
     apart = [book.voice.tell(length_words(length_m, book.units)) for length_m in told.apart_m]
-    return (
-        put_together_picture(
-            book.framework,
-            book.shape,
-            parts,
-            apart,
-            people,
-            SIZE,
-            book.voice.say(
-                "From the front: {standing} on the floor, {lifted} above, people beside them."
-                " Named are the joints that face the front.",
-                standing=book.voice.listed(list(told.standing)),
-                lifted=book.voice.listed(list(told.lifted)),
-            )
-            if told.lifted
-            else book.voice.say(
-                "From the front: {standing} on the floor, people beside them. Named are the joints"
-                " that face the front.",
-                standing=book.voice.listed(list(told.standing)),
-            ),
-            book.patterns,
-        ),
+    picture = put_together_picture(
+        book.framework,
+        book.shape,
+        parts,
+        apart if not earlier else (),
+        people,
+        SIZE if not earlier else LATER_SIZE,
+        _put_together_words(book, standing, up),
+        book.patterns,
+    )
+    return (picture,)
+
+
+def _named(book: Book, name: str, others: Collection[str]) -> tuple[str, ...]:
+    """The joints at the front of a part that are tied to one of some others, of many those at both
+    ends; or all that are tied to any if none are given."""
+    told = book.figures.set_up
+    front = told.front.get(name, ()) if told else ()
+    ties = book.framework.tie_of
+    if not others:
+        return front
+    named = [
+        joint
+        for joint in front
+        if any(part_of(book.framework, one) in others for one in ties[joint].joints)
+    ]
+    return tuple(named if len(named) <= MOST_NAMED else (named[0], named[-1]))
+
+
+def _put_together_words(book: Book, standing: Sequence[str], up: Sequence[str]) -> str:
+    if not up:
+        return book.voice.say(
+            "From the front: {standing} on the floor, people beside them. Named are the joints"
+            " that face the front.",
+            standing=book.voice.listed(list(standing)),
+        )
+    return book.voice.say(
+        "From the front: {standing} on the floor, {lifted} above, people beside them."
+        " Named are the joints that face the front.",
+        standing=book.voice.listed(list(standing)),
+        lifted=book.voice.listed(list(up)),
     )

@@ -108,7 +108,7 @@ def act_moves(
     """The hand moves that a step is the first to show, by the kinds of work of its acts; those of
     `taught` kinds of work on the piece are shown elsewhere."""
     if _ties(step):
-        return tying_pictures(book, step) if _is_first_of_kind(book, step) else {}
+        return tying_pictures(book, step)
     if step.kind in ON_THE_PIECE:
         drawn = _by_kind(book, step, _new_on_the_piece(book, step, taught))
         return with_lock(book, step, with_ends(book, step, drawn, taught), taught)
