@@ -140,8 +140,7 @@ class Stack(Flowable):  # type: ignore[misc]
 
     With `whole` they stay on one page if a page has room for them; with no more than a title
     `below_title` points high above them they are parted all the same, for that does not stand
-    alone, and rather than leave more than `most_empty` of a page free. A page has room for them if
-    it has for `above` points too, those of a title that comes along.
+    alone, and rather than leave more than `most_empty` of a page free.
     """
 
     def __init__(
@@ -152,12 +151,11 @@ class Stack(Flowable):  # type: ignore[misc]
         whole: bool = False,
         below_title: float = 0.0,
         most_empty: float = 1.0,
-        above: float = 0.0,
         after: float | None = None,
     ) -> None:
         super().__init__()
         self.blocks, self._role, self._whole = list(blocks), role, whole
-        self._below_title, self._most_empty, self._above = below_title, most_empty, above
+        self._below_title, self._most_empty = below_title, most_empty
         last = self.blocks[-1].getSpaceAfter() if self.blocks else 0.0
         self.spaceAfter = last if after is None else after
         self.keepWithNext = bool(self.blocks) and all(b.getKeepWithNext() for b in self.blocks)
@@ -173,7 +171,7 @@ class Stack(Flowable):  # type: ignore[misc]
             self._whole
             and room < page - self._below_title
             and room <= page * self._most_empty
-            and stack_height(self.blocks, width, page, self.canv) <= page - self._above
+            and stack_height(self.blocks, width, page, self.canv) <= page
         ):
             return []
         fits, rest = split_stack(self.blocks, width, room, self.canv)

@@ -47,7 +47,7 @@ class PageCanvas(TaggedCanvas):
         self.target = io.BytesIO()
         super().__init__(self.target, sheet, REGULAR)
         self.voice, self.pages, self.draft = voice, pages, draft
-        self.room, self.enlarged = sheet[1], 1.0
+        self.enlarged = 1.0
         self.top = sheet[1]
         self.progress: tuple[int, int] | None = None
         self.progress_next: tuple[int, int] | None = None

@@ -9,7 +9,7 @@ from typing import Generic, TypeVar
 
 from reportlab.platypus import Flowable
 
-from buildplan.document.blocks import Shown
+from buildplan.document.blocks import Shown, Stack
 from buildplan.document.paper import Paper
 from buildplan.document.stacking import NEARLY, Blocks, draw_stack, split_stack, stack_height
 from buildplan.document.text import INK
@@ -102,7 +102,7 @@ class Either(Flowable):  # type: ignore[misc]
 
     def split(self, width: float, room: float) -> list[Flowable]:
         fits, rest = split_stack(self._parted, width, room, self.canv)
-        return [*fits, *rest] if fits else []
+        return [Stack(fits), *rest] if fits else []
 
     def draw(self) -> None:
         draw_stack([self._whole], self.canv, 0, self.height, self.width, self._room)

@@ -65,7 +65,8 @@ def split_stack(
             left -= gap + tall
             rest = list(blocks[number + 1 :])
             continue
-        parts = block.splitOn(canvas, width, left - gap) if left > gap else []
+        titled = bool(fits) and all(one.getKeepWithNext() for one in fits)
+        parts = _parts(block, width, left - gap, room - left + gap if titled else 0.0, canvas)
         if parts:
             fits.append(parts[0])
             rest = [*parts[1:], *blocks[number + 1 :]]
@@ -73,6 +74,21 @@ def split_stack(
     while rest and fits and fits[-1].getKeepWithNext():
         rest.insert(0, fits.pop())
     return fits, rest
+
+
+def _parts(
+    block: Flowable, width: float, room: float, above: float, canvas: TaggedCanvas
+) -> Sequence[Flowable]:
+    """What a block is parted into. Titles `above` it, in points, come along to any page, which has
+    that much less room for it."""
+    if room <= 0:
+        return ()
+    page = canvas.room
+    canvas.room = page - above
+    try:
+        return list(block.splitOn(canvas, width, room))
+    finally:
+        canvas.room = page
 
 
 def keep_company(fits: list[Flowable], rest: list[Flowable], blocks: Blocks) -> None:

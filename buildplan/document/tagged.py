@@ -91,6 +91,7 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
         super().__init__(
             target, pagesize=page_size, invariant=1, pageCompression=0, initialFontName=font
         )
+        self.room = page_size[1]  # the height that a page has for what is set on it
         self.root = Element("Document")
         self.places: dict[str, LinkTarget] = {}
         self.blanks: dict[str, pikepdf.Object] = {}  # forms to be filled in later, by their names

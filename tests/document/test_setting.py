@@ -10,7 +10,7 @@ import pytest
 from reportlab.platypus import Flowable
 
 from buildplan.document.blocks import Items, Shown, Words, heading, together
-from buildplan.document.layout import Columns, Filled
+from buildplan.document.layout import Columns, Either, Filled
 from buildplan.document.links import Anchor, ContentsLine
 from buildplan.document.paper import PAPERS
 from buildplan.document.printing import Document, Section, print_document
@@ -66,6 +66,22 @@ def test_what_belongs_together_is_not_parted() -> None:
     for before in range(30, 45):
         pages = pages_of(items(before), together(*(Words(f"line {n}.") for n in range(9))))
         assert sum("line" in page for page in pages) == 1
+
+
+@pytest.mark.parametrize("titles", [1, 2, 4])
+def test_titles_do_not_stand_alone_above_what_has_a_page_only_without_them(titles: int) -> None:
+    """What would be whole on a page of its own is parted below titles, however high they are."""
+    high = [heading(f"Heading {n}.") for n in range(titles)]
+    pages = pages_of(*high, together(*(Words(f"line {n}.") for n in range(40))))
+    assert len(pages) == 2
+    assert f"Heading {titles - 1}." in pages[0]
+    assert "line 30." in pages[0]
+
+
+def test_what_may_be_told_in_another_way_fills_the_page_it_is_parted_on() -> None:
+    lines = [Words(f"line {n}.") for n in range(40)]
+    pages = pages_of(heading("Heading"), together(Either(together(*lines), lines)))
+    assert "line 30." in pages[0]
 
 
 def test_columns_run_on_when_no_page_holds_them() -> None:

@@ -25,7 +25,6 @@ from buildplan.booklet.common.panel_rows import (
     in_columns,
     in_rows,
 )
-from buildplan.booklet.common.phone_code import STEPS_MM
 from buildplan.booklet.common.spurs import spur_of_step, spur_pictures, spur_place
 from buildplan.booklet.common.step_links import looked_up
 from buildplan.booklet.common.step_moves import (
@@ -50,7 +49,6 @@ from buildplan.booklet.common.strips import strip_rows
 from buildplan.document.blocks import Items, PictureRow, Rule, Shown, Stack
 from buildplan.document.layout import Columns
 from buildplan.document.links import Anchor
-from buildplan.document.paper import mm
 from buildplan.document.text import plain
 from buildplan.drawing.marks import Picture
 from buildplan.instructions.setting_up import is_tying
@@ -61,7 +59,6 @@ WORDS_SHARE = 0.52
 MANY_ROWS = 6  # so many rows have the width of the page, in columns
 LONG_CHECK = 240  # letters; a check longer than this has the whole width
 BELOW_TITLE = 60.0  # a title of the work, and the space about it
-NOTICE = 60.0  # of so many points at most, where it may be lifted
 AT_THE_TABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
 MOST_EMPTY = 0.42  # of a page: rather than leave more of it, what comes before a step goes there
 
@@ -74,13 +71,10 @@ def step_block(
     before: Sequence[Flowable] = (),
     taught: Set[Kind] = frozenset(),
     practised: Mapping[int, str] = MappingProxyType({}),
-    *,
-    below_notice: bool = False,
 ) -> Stack:
     """A step, and what comes `before` it, on one page if a page has room for them; else what comes
     before has the page before it. What is learnt before work on the piece has its hand moves; those
-    of `taught` kinds of work are shown elsewhere, at the place that is `practised` of a step. What
-    stands below a title and a notice is parted rather than leave those alone on a page."""
+    of `taught` kinds of work are shown elsewhere, at the place that is `practised` of a step."""
     progress = (step.number, len(book.steps))
     place = Anchor(step_place(step), f"{step.number} {book.told(step).title}", progress)
     acts: Sequence[Flowable] = ()
@@ -105,22 +99,22 @@ def step_block(
         title = f"{step.number} {book.told(step).title}"
         body = [title_beside_map(book, sheets, [step], title), *told(book, views, step)]
     # chains with their colours can be parted from one another, and a plan from its words
-    under = BELOW_TITLE + (mm(STEPS_MM) if book.link else 0.0) + (NOTICE if below_notice else 0.0)
     parted = bool(strip_rows(book, step)) or is_laid_to_brace(book, step)
     # what is told act by act, or brought up and then tied, can be on two pages; so can what is
     # learnt and then done, but no balloon is sized on one page and tied on another
     at_the_table = step.kind in AT_THE_TABLE
     in_turn = is_tying(step) or len(acts) > 1 or (bool(before) and not at_the_table)
     empty = MOST_EMPTY if in_turn else 1.0
-    stack = Stack([Rule(), place, *body], whole=not parted, below_title=under, most_empty=empty)
+    stack = Stack(
+        [Rule(), place, *body], whole=not parted, below_title=BELOW_TITLE, most_empty=empty
+    )
     if not before:
         return stack
     return Stack(
         [*before, stack],
         whole=True,
-        below_title=under,
+        below_title=BELOW_TITLE,
         most_empty=1.0 if at_the_table else MOST_EMPTY,
-        above=BELOW_TITLE,
     )
 
 

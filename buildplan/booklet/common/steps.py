@@ -56,11 +56,7 @@ def step_sections(
             else:
                 (step,) = alike
                 told = lesson(step)
-                first = bool(notice) and step is steps[0]
-                block = step_block(
-                    book, views, sheets, step, told, taught, practised, below_notice=first
-                )
-                blocks.append(block)
+                blocks.append(step_block(book, views, sheets, step, told, taught, practised))
         sections.append(
             Section(
                 _title(book, work, steps),

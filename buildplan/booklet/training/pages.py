@@ -108,7 +108,7 @@ def sign_off(book: Book, practice_minutes: int) -> Section:
     ]
     title = voice.say("Time targets and sign-off")
     # of more rows than a page has room for below the title some go on the next
-    signed = Stack(blocks, whole=True, below_title=BELOW_TITLE, above=BELOW_TITLE)
+    signed = Stack(blocks, whole=True, below_title=BELOW_TITLE)
     return Section(title, [signed, notes(book)], titled=True, runs_on=True)
 
 
