@@ -17,8 +17,10 @@ def coming(context: Context, step: Step) -> list[LongChain]:
 
 def is_first(context: Context, step: Step) -> bool:
     """Whether a step lays the first chains of the piece, or of its part."""
-    (laid,) = step.of_kind(Kind.LAY)
-    part = context.framework.part_at(laid.joints[0])
+    laid = step.of_kind(Kind.LAY)
+    if not laid:
+        return False
+    part = context.framework.part_at(laid[0].joints[0])
     return not any(
         context.framework.part_at(operation.joints[0]) is part
         for earlier in context.steps[: step.number - 1]

@@ -10,6 +10,7 @@ from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Brace
 from buildplan.instructions.coming import coming, is_first, is_flat
 from buildplan.instructions.context import Context
+from buildplan.instructions.folding import folds_up
 from buildplan.language.phrases import number_ranges
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Access, Kind, Step
@@ -31,6 +32,7 @@ def people_of_steps(context: Context) -> tuple[int, ...]:
         held = step.kind is Kind.JOIN and _part(context, step) in upright
         two = (
             held
+            or folds_up(context, step)
             or bool(HELPED & step.ways.keys())
             or _is_lifted_for(context, step)
             or (step.kind is Kind.SINGLE and bool(step.behind) and _ties_parts(context, step))

@@ -13,6 +13,7 @@ from buildplan.instructions.bringing_in import (
 from buildplan.instructions.coming import coming, joined_as
 from buildplan.instructions.context import Context
 from buildplan.instructions.crowns import standing_up
+from buildplan.instructions.folding import folds_up
 from buildplan.instructions.grammar import as_in_steps, joint_names
 from buildplan.instructions.locking import done, getting_at, how_to_lock
 from buildplan.instructions.measuring import rings_above_floor
@@ -25,7 +26,7 @@ from buildplan.instructions.setting_up import (
     lifted_on,
     put_on_floor,
 )
-from buildplan.language.phrases import count_word, sentences
+from buildplan.language.phrases import sentences
 from buildplan.sequence.model import Kind, Step, Turn
 
 
@@ -44,6 +45,9 @@ def _join(context: Context, step: Step) -> Wording:
     acts = bringing_in(context, step) if comes_in else []
     reach = sentences(*getting_at(context, step))
     lock = sentences(*how_to_lock(context, step)) if step.locks else _bind(context, joints)
+    if folds_up(context, step) and taught is not None:
+        acts += [Doing(folded_up(context, step), Kind.STAND_UP)]
+        lock = ""
     if taught is None:
         outside = seen_from_outside(context, step) if comes_in else ""
         acts += [
@@ -98,6 +102,14 @@ def _bring_together(context: Context, joints: Sequence[str]) -> str:
     return context.voice.say(
         "Find every knot tagged with the joint's name and bring them together."
     )
+
+
+def folded_up(context: Context, step: Step) -> str:
+    """How what hangs is brought together in a step, and locked."""
+    up = context.voice.say(
+        "Fold up what hangs until the knots of a joint meet: one holds them, another locks."
+    )
+    return sentences(up, *how_to_lock(context, step))
 
 
 def _bind(context: Context, joints: Sequence[str]) -> str:
@@ -261,38 +273,6 @@ def _brought(context: Context, link_id: str) -> RowWords:
     link = context.framework.link[link_id]
     colour = context.names_of([link_id])[0]
     return rows.balloon(context.voice, link_id, colour, (link.tail, link.neck))
-
-
-def turn_over(context: Context, step: Step) -> Wording:
-    """Turning the piece over."""
-    voice = context.voice
-    back_up = voice.say("The back is up, and no joint has come apart.")
-    return Wording(
-        title=voice.say("Turn the piece over"),
-        text=sentences(
-            voice.say(
-                "It takes {people} people, you among them. All take hold round the edge, both hands"
-                " round a joint, never by one balloon. Lift together on a count, turn the piece"
-                " over and lay it down with its back up.",
-                people=count_word(voice, step.operations[0].people),
-            ),
-            *how_to_lock(context, step),
-        ),
-        check=sentences(back_up, _locked_so_far(context, step) if step.locks else ""),
-    )
-
-
-def _locked_so_far(context: Context, step: Step) -> str:
-    locked, locks = context.progress(Kind.LOCK, step)
-    return context.voice.say("{done}/{total} locks.", done=locked, total=locks)
-
-
-def turned_rows(context: Context, step: Step, turn: Turn) -> TurnWords:
-    """`Locks with the back up: C3, C4`, where there are any."""
-    if not step.locks:
-        return TurnWords("", ())
-    name = context.voice.say("Locks with the back up")
-    return TurnWords(name, (rows.at_joints(context.voice, name, step.locks),))
 
 
 def nothing_particular(context: Context, step: Step, turn: Turn) -> TurnWords:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from buildplan.instructions import rows
-from buildplan.instructions.coming import coming, is_first, is_last, round_of
+from buildplan.instructions.coming import coming, is_first, round_of
 from buildplan.instructions.context import Context
+from buildplan.instructions.folding import is_closed_last
 from buildplan.instructions.model import RowWords
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.read_back import (
@@ -33,6 +34,11 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
     if context.teacher(_move(context, step), step) is None:
         yield voice.say(_taking(context, step), colour=context.lock_name(step.locks[0]))
         yield from _lying(context, step)
+        if _taking(context, step) is TAKE_LOCK and _meets_oddly(context, step):
+            yield voice.say(
+                "Where an odd number of balloons meets no gap is opposite another: take the two in"
+                " which the pictures have the rounds."
+            )
         if _is_at_brace(context, step):
             yield voice.say(
                 "From inside the piece lay its knot on the joint, a round out through the gap at"
@@ -61,6 +67,11 @@ def _rises(context: Context, step: Step) -> bool:
     """Whether a step brings in a ring with a zigzag that comes up from it, and nothing else."""
     course = round_of(context, step)
     return course is not None and lies_alone(course, context.framework)
+
+
+def _meets_oddly(context: Context, step: Step) -> bool:
+    """Whether an odd number of balloons meets at a joint that a step locks."""
+    return any(len(context.framework.links_at.get(joint, ())) % 2 for joint in step.locks)
 
 
 def _is_at_brace(context: Context, step: Step) -> bool:
@@ -106,7 +117,10 @@ def _sides(context: Context, step: Step) -> Iterator[str]:
             " down as it was."
         )
         return
-    if _is_of_one_layer(context, step) or not coming(context, step):
+    if _is_of_one_layer(context, step):
+        return
+    if not coming(context, step):
+        yield from [_from_outside(voice)] if is_closed_last(context, step) else []
         return
     course = round_of(context, step)
     if is_first(context, step):
@@ -121,19 +135,16 @@ def _sides(context: Context, step: Step) -> Iterator[str]:
             " two balloons."
         )
     elif is_closed_last(context, step):
-        yield voice.say(
-            "Where no hand gets inside any more lay the knot of the lock on the joint from outside,"
-            " lead one round in through a gap and out through the gap opposite, and twist the two"
-            " past each other there."
-        )
+        yield _from_outside(voice)
 
 
-def is_closed_last(context: Context, step: Step) -> bool:
-    """Whether a step brings in the chains that close a piece or part, after which no hand gets
-    inside: not a ring on the zigzag below it, which leaves the top open."""
-    course = round_of(context, step)
-    regular = course is not None and is_regular(course, context.framework)
-    return is_last(context, step) and not is_first(context, step) and not regular
+def _from_outside(voice: Voice) -> str:
+    """How a lock is laid where what closes leaves no way in."""
+    return voice.say(
+        "Where no hand gets inside any more lay the knot of the lock on the joint from outside,"
+        " lead one round in through a gap and out through the gap opposite, and twist the two"
+        " past each other there."
+    )
 
 
 def _rounds_before(context: Context, step: Step) -> str:

@@ -16,6 +16,7 @@ from buildplan.instructions import (
     laying,
     preparing,
     singles,
+    turning,
 )
 from buildplan.instructions.coming import coming
 from buildplan.instructions.context import Context
@@ -43,7 +44,7 @@ _TOLD: Mapping[Kind, tuple[_Tell, _Rows]] = {
     Kind.BRACE: (assembling.brace, assembling.brace_rows),
     Kind.SINGLE: (singles.single, singles.single_rows),
     Kind.JOIN: (joining.join, joining.join_rows),
-    Kind.TURN_OVER: (joining.turn_over, joining.turned_rows),
+    Kind.TURN_OVER: (turning.turn_over, turning.turned_rows),
     Kind.INSPECT: (finishing.inspect, joining.nothing_particular),
     Kind.STAND_UP: (finishing.stand_up, joining.nothing_particular),
 }

@@ -21,6 +21,7 @@ from buildplan.booklet.common.course_steps import plan_of, rows_and_check
 from buildplan.booklet.common.holding import while_it_grows
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP, rows_high
+from buildplan.booklet.common.side_views import side_views
 from buildplan.booklet.common.step_moves import act_moves, how_to
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Columns, Either
@@ -54,13 +55,15 @@ def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flo
     if begins_in_place(book, step):
         acts.insert(0, place_act(book))
     acts = [*while_it_grows(book, step), *acts]
-    pictures = {
+    pictures: dict[Kind, Sequence[Picture]] = {
         kind: [how_to(book, step, move) for move in some]
         for kind, some in act_moves(book, step, taught).items()
     }
     measure = book.paper.measure
     if not is_planned(book, step):
         return told_in_order(acts, pictures, measure)
+    if pictures and not is_first(book.context, step):
+        pictures[Kind.LAY] = side_views(book, step)
     if not pictures or not is_first(book.context, step):
         return told_down_columns(acts, pictures, measure, Last((), 0.0))
     pictures[Kind.LAY] = [plan_of(book, step, PLAN_PT)]

@@ -4,6 +4,7 @@ course from above, and beside it what meets at each of its joints."""
 from __future__ import annotations
 
 from collections.abc import Sequence
+from math import fsum
 
 from reportlab.platypus import Flowable
 
@@ -13,6 +14,7 @@ from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.joint_moves import closed_from_outside
 from buildplan.booklet.common.laid_courses import first_ring
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, ROW_GAP, rows_high
+from buildplan.booklet.common.side_views import side_views
 from buildplan.booklet.common.step_pictures import step_panels
 from buildplan.booklet.common.step_words import (
     PLACE,
@@ -42,6 +44,7 @@ CLOSEUP_WIDE, CLOSEUP_HIGH = 248.0, 92.0
 STANDS, STANDING_LINES = (96.0, 66.0), 4
 FEWEST_ROWS = 4  # of joints in a table; so many chains have room beside the small picture
 ROW_HIGH = 16.0  # of the table, about
+OVER = 12.0  # that words may be longer than the pictures beside them
 COLUMNS, PAD = (0.25, 0.23, 0.52), 1.4
 
 
@@ -85,9 +88,12 @@ def planned_step(
     if measure < ABREAST_FROM:
         body = [Shown(plan), *column]
     first = () if aside[0] else chains
-    drawn = closed_from_outside(book, step)
+    drawn = (*(() if below else side_views(book, step)), *closed_from_outside(book, step))
     if drawn and measure >= ABREAST_FROM:
-        said, first = [*said, *first], ()
+        narrow = measure - max(one.width for one in drawn) - GAP
+        high = rows_high([book.told(step).text, *told], narrow)
+        if high <= fsum(one.height for one in drawn) + OVER:  # beside the pictures
+            said, first = [*said, *first], ()
     head = _head_of(book, beside, step, said, drawn)
     return [*head, *below, *first, *body, *(() if aside[1] else checked)]
 

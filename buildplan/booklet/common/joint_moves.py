@@ -13,8 +13,7 @@ from buildplan.drawing.techniques.beside_locks import reach_under, tie_beside_lo
 from buildplan.drawing.techniques.braces import tie_end
 from buildplan.drawing.techniques.large_locks import lock_from_outside, lock_of_joint
 from buildplan.drawing.techniques.lying_locks import lock_lying
-from buildplan.instructions.coming import coming
-from buildplan.instructions.locking import is_closed_last
+from buildplan.instructions.folding import is_closed_last
 from buildplan.instructions.setting_up import is_tying
 from buildplan.instructions.singles import is_first_beside_locks, is_first_lifted
 from buildplan.sequence.model import Kind, Step
@@ -85,7 +84,7 @@ def with_lock(
 
 def closed_from_outside(book: Book, step: Step) -> tuple[Picture, ...]:
     """How the last joint of what closes is locked from outside, in the step that tells it."""
-    if not step.locks or not coming(book.context, step) or not is_closed_last(book.context, step):
+    if not step.locks or not step.of_kind(Kind.JOIN) or not is_closed_last(book.context, step):
         return ()
     joint = step.locks[-1]
     own = book.framework.built_with(joint)

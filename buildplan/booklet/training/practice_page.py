@@ -9,20 +9,21 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.acts import told_in_order
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.closeups import ON_THE_PIECE, Views
+from buildplan.booklet.common.closeups import ON_THE_PIECE
 from buildplan.booklet.common.course_steps import plan_of
-from buildplan.booklet.common.floor_plans import plan_of_every_joint
+from buildplan.booklet.common.joint_moves import closed_from_outside
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.needs import Practised, tags_of
 from buildplan.booklet.common.on_the_piece import PICTURE_HEIGHT
 from buildplan.booklet.common.panel_rows import in_rows
-from buildplan.booklet.common.progress import BuildProgress
+from buildplan.booklet.common.side_views import side_views
 from buildplan.booklet.common.step_blocks import MOST_EMPTY
 from buildplan.booklet.common.step_links import page_alone, told_at_step
 from buildplan.booklet.common.step_moves import act_moves, corner_of, first_moves
 from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
 from buildplan.booklet.training.pages import BEGINNER, in_fives, minutes_of
 from buildplan.booklet.training.practice import Practice, practice
+from buildplan.booklet.training.practice_pictures import comes_out, pictured
 from buildplan.booklet.training.same_work import first_told_at, in_full
 from buildplan.booklet.training.teaching import lessons_of
 from buildplan.design.measures import gauged_words
@@ -32,24 +33,20 @@ from buildplan.document.links import Anchor
 from buildplan.document.printing import Section
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
-from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.cell_diagrams import cell_diagram
-from buildplan.drawing.labelled import labelled_picture, named_joints
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.techniques.large_locks import lock_gaps
+from buildplan.drawing.techniques.large_locks import lock_gaps, lock_of_joint
 from buildplan.evaluation import balloon_words
-from buildplan.framework.chain_roles import Layer
 from buildplan.framework.model import Framework
 from buildplan.instructions.assembling import FREE_END, has_free_ends
+from buildplan.instructions.folding import folds_up
+from buildplan.instructions.joining import folded_up
 from buildplan.instructions.kneeling import waiting
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.times import duration
 from buildplan.sequence.model import Kind, Step
 
-# The labelled picture is so high, more for each joint, and at most so high.
-LEAST_LABELLED_PT, A_JOINT_PT, LABELLED_PT = 120.0, 3.5, 190.0
 PICTURE_SHARE = 0.6
-PLAN_SIZE, FINISHED_PT = (200.0, 170.0), 170.0
 PLAN_OF_COURSE_PT, LITTLE_EMPTY = 156.0, 0.25  # more of a page is not left: the list is parted
 LINE_GAP, LINE_SHARES = 1.0, (0.82, 0.18)
 CORNER_SIZE = (CELL_WIDTH, CELL_HEIGHT)
@@ -130,7 +127,7 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
         _on_the_piece(book, own, made, one, said) for one, said in told if one.kind in ON_THE_PIECE
     ]
     return [
-        *_abreast(book, [*words, *beside_it], [*_pictured(own), *_comes_out(own)]),
+        *_abreast(book, [*words, *beside_it], [*pictured(own), *comes_out(own)]),
         *on_it,
     ]
 
@@ -141,39 +138,6 @@ def _abreast(book: Book, words: list[Flowable], pictures: list[Flowable]) -> lis
         return [*words, *pictures]
     shares = (PICTURE_SHARE, 1 - PICTURE_SHARE)
     return [Columns((words, pictures), shares, most_empty=LITTLE_EMPTY)]
-
-
-def _pictured(own: Book) -> list[Flowable]:
-    """The piece with its joints named: of chains that are braced, as they lie when they are laid;
-    of others, as it comes out."""
-    voice, framework, shape = own.voice, own.framework, own.shape
-    name, corner = voice.say("Practice piece"), CAMERAS["corner"]
-    laid = next((step for step in own.steps if step.kind is Kind.LAY), None)
-    if laid is None or not framework.braces:
-        size = min(LABELLED_PT, LEAST_LABELLED_PT + A_JOINT_PT * len(framework.joints))
-        joints = framework.joints
-        named = labelled_picture(
-            framework, shape, corner, size, joints, voice, name, patterns=own.patterns
-        )
-        return [Shown(named)]
-    return [Shown(plan_of_every_joint(own, Views(BuildProgress(own), {}), laid, *PLAN_SIZE))]
-
-
-def _comes_out(own: Book) -> list[Flowable]:
-    """How a piece comes out of which the first picture shows how it is laid; the ends of its front
-    chains are named."""
-    if not own.framework.braces:
-        return []
-    front = [long.chain for long in own.framework.chains if long.layer is not Layer.BACK]
-    ends = [joint for chain in front for joint in (chain.joints[0], chain.joints[-1])]
-    alt = own.voice.say(
-        "{piece} with the labels of its joints.", piece=own.voice.say("Practice piece")
-    )
-    corner = CAMERAS["corner"]
-    made = named_joints(
-        own.framework, own.shape, corner, FINISHED_PT, ends, alt, patterns=own.patterns
-    )
-    return [Shown(made)]
 
 
 def _line(book: Book, small: Framework, step: Step, said: StepWords) -> Flowable:
@@ -199,6 +163,9 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     moves = [[Shown(move), *(under if move in locking else [])] for move in _moves(own, step)]
     if locking and step.kind is Kind.BRACE:
         moves.append([Shown(lock_gaps(made.framework, book.voice, made.shape))])
+    up = folded_up(own.context, step) if folds_up(own.context, step) else ""
+    if up:
+        moves += [[Shown(one)] for one in (*side_views(own, step), *closed_from_outside(own, step))]
     learnt = made.steps[: step.number - 1]
     rows = [row for turn in said.turns for row in turn.lines]
     lessons = lessons_of(own, learnt, step)
@@ -213,6 +180,7 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
         *([*acts, *_listed([plain(row) for row in rows])] if told else ()),
         *(() if told else _how(book, own, learnt, step)),
         *(map(Words, map(plain, waiting(own.context, step))) if step.kind is Kind.BRACE else ()),
+        *([Words(plain(up))] if up else ()),
         *(() if told else in_rows(moves, book.paper.measure, rows)),
     ]
     return Stack([*lessons, Stack(blocks, whole=not lessons, most_empty=MOST_EMPTY)])
@@ -224,7 +192,21 @@ def _with_plan(
     """The moves of a step, and where its chains lie in a plan from above, if it has one."""
     if not is_planned(own, step):
         return shown
-    return {**shown, Kind.LAY: (*shown.get(Kind.LAY, ()), plan_of(own, step, PLAN_OF_COURSE_PT))}
+    lay = (*shown.get(Kind.LAY, ()), plan_of(own, step, PLAN_OF_COURSE_PT))
+    return {**shown, Kind.LAY: lay, **_with_gaps(own, step, shown)}
+
+
+def _with_gaps(
+    own: Book, step: Step, shown: Mapping[Kind, tuple[Picture, ...]]
+) -> Mapping[Kind, tuple[Picture, ...]]:
+    """How a joint comes together, with the gaps of its lock: where an odd number of balloons meets,
+    so that none is opposite another."""
+    at = own.framework.links_at
+    odd = [joint for joint in step.locks if len(at.get(joint, ())) % 2]
+    if Kind.LOCK not in shown or not odd:
+        return {}
+    gaps = lock_of_joint(own.framework, own.voice, odd[0], own.shape)
+    return {Kind.JOIN: (*shown.get(Kind.JOIN, ()), gaps)}
 
 
 def _how(book: Book, own: Book, learnt: Sequence[Step], step: Step) -> list[Flowable]:

@@ -9,9 +9,10 @@ from dataclasses import replace
 import numpy as np
 
 from buildplan.drawing.bodies import Scene, lock_centres
-from buildplan.drawing.camera import fit
-from buildplan.drawing.line_art import INK
-from buildplan.drawing.marks import Circle, Ink, Inset, Mark, Picture, Point, Polyline
+from buildplan.drawing.camera import PaperView, fit
+from buildplan.drawing.fonts import text_width
+from buildplan.drawing.line_art import INK, PAPER, TYPE
+from buildplan.drawing.marks import Circle, Ink, Inset, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.techniques.held_locks import from_outside, locked_joint
 from buildplan.drawing.techniques.props import (
@@ -33,6 +34,7 @@ from buildplan.shape.model import Shape
 
 # Points: the middles of the two views, half their size; how wide a neck is.
 INSIDE_AT, OUTSIDE_AT, HALF, NECK = (56.0, 72.0), (165.0, 72.0), 50.0, 4.0
+NAMED_AT = 0.85  # of the way to the other joint
 # Of joints side by side: the middles of the views, half their size; how high the picture is.
 GAPS_AT, GAPS_HALF, GAPS_HIGH = ((37.0, 52.0), (110.0, 52.0), (183.0, 52.0)), 34.0, 108.0
 
@@ -95,6 +97,7 @@ def _inside(
     view = fit(camera, scene.bodies.centre, scene.bodies.radius, size, size, margin=3.5)
     corner = (about[0] - half, about[1] - half)
     drawn = Picture(size, size, tuple(body_marks(scene, view, size, size)), "")
+    leading = _leading_to(framework, shape, joint, view, half)
     place = next(i for i, lock in enumerate(framework.locks) if lock.joint == joint)
     rounds = lock_centres(framework, shape)[place]
     (middle, one, other), _ = view.place(np.vstack([shape.at[joint], rounds]))
@@ -108,6 +111,7 @@ def _inside(
     ring = Ink(stroke=INK, width=0.9, dash=(2.5, 2.0))
     return [
         Inset(drawn, corner),
+        *(replace(one, at=at(np.array(one.at))) for one in leading),
         *(Circle(at(round_at), radius, ring) for round_at in (one, other)),
         *weave([neck]),
         *knot(at(middle), 0, palette(framework).lock, 3.4),
@@ -168,4 +172,26 @@ def _led_through(framework: Framework, shape: Shape, joint: str) -> list[Mark]:
         *round_(at(one, 2.1), at(one, 1.0), size_pt, colour),
         *knot(at(one, 0.9), 0, palette(framework).lock, 3.4),
         *move([(beside, low), (beside + 6.0, (low + high) / 2), (beside, high)]),
+        *(
+            replace(label, at=(corner[0] + label.at[0], corner[1] + label.at[1]))
+            for label in _leading_to(framework, shape, joint, view, HALF)
+        ),
     ]
+
+
+def _leading_to(
+    framework: Framework, shape: Shape, joint: str, view: PaperView, half: float
+) -> list[Label]:
+    """Where each balloon of a joint leads to: the name of its other joint, on its body, in a square
+    `half` of its size to each side."""
+    found: list[Label] = []
+    for id_ in framework.links_at[joint]:
+        link = framework.link[id_]
+        other = link.finish if link.start == joint else link.start
+        ((x0, y0), (x, y)), _ = view.place(np.array([shape.at[joint], shape.at[other]]))
+        at = (float(x0 + (x - x0) * NAMED_AT), float(y0 + (y - y0) * NAMED_AT) - TYPE * 0.36)
+        name = other.rpartition(".")[2]
+        edge = text_width(name, TYPE, bold=True) / 2
+        at = (min(max(at[0], edge), 2 * half - edge), at[1])
+        found.append(Label(at, name, TYPE, INK, bold=True, halo=PAPER))
+    return found
