@@ -32,7 +32,7 @@ BY_HANDS, ONE_KNOT = 30.0, 3.0
 RAISED = 0.1  # of the way at which it is looked at
 NEAR_CUT = 0.3  # of a link: what is further than this before the cut is cut away
 MOST_NAMED, AT_LEAST_M = 4, 1e-6
-GROUND = 2.0
+GROUND = 4.0
 FLOOR = Ink(stroke=INK, width=0.8)
 
 Free = Mapping[End, FloatArray]

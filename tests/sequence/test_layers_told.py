@@ -9,12 +9,16 @@ from __future__ import annotations
 from sequence_pieces import BALLOONS
 
 from buildplan.framework.model import Framework
+from buildplan.instructions.company import people_of_steps
+from buildplan.instructions.context import Context
 from buildplan.instructions.model import NO_FIGURES, Figures
 from buildplan.instructions.telling import tell_steps
 from buildplan.language.voice import Voice
 from buildplan.patterns.column import Column, build_column
 from buildplan.patterns.globe import Globe, build_globe
+from buildplan.patterns.solid import Solid, build_solid
 from buildplan.patterns.wall import Wall, build_wall
+from buildplan.sequence.piece import PieceIndex
 from buildplan.sequence.steps import plan_steps
 
 
@@ -45,6 +49,28 @@ def test_a_ball_begins_with_its_outside_down_folds_inwards_and_closes_from_outsi
     closed = [n for n, text in enumerate(texts) if "Where no hand gets inside" in text]
     assert len(down) == len(rising) == len(closed) == 1
     assert down < rising < folded[:1] <= closed == folded[-1:]
+
+
+def test_what_hangs_is_folded_up_by_two_and_closed_from_outside() -> None:
+    """An octahedron is one chain: once its foot is locked nothing more comes in, the rest hangs."""
+    piece = build_solid("Lamp", BALLOONS, Solid(shape="octahedron", edge="long", lock="lock"))
+    steps = plan_steps(piece)
+    words = tell_steps(steps, piece, "in", Voice(), NO_FIGURES)
+    folded = [n for n, one in enumerate(words) if "Fold up what hangs" in one.text]
+    closed = [n for n, one in enumerate(words) if "Where no hand gets inside" in one.text]
+    assert folded
+    assert closed == folded[-1:]
+    context = Context(PieceIndex(piece), steps, "in", Voice(), NO_FIGURES)
+    assert {people_of_steps(context)[n] for n in folded} == {2}
+
+
+def test_which_gaps_a_lock_takes_is_told_where_none_are_opposite() -> None:
+    """Three edges meet at a corner of a cube, four at one of an octahedron (Euclid, book XIII)."""
+    odd = "no gap is opposite another"
+    cube = Solid(shape="cube", edge="long", lock="lock")
+    octahedron = Solid(shape="octahedron", edge="long", lock="lock")
+    assert any(odd in text for text in told(build_solid("Lamp", BALLOONS, cube)))
+    assert not any(odd in text for text in told(build_solid("Lamp", BALLOONS, octahedron)))
 
 
 def test_what_is_built_lying_says_that_its_back_is_underneath() -> None:

@@ -9,7 +9,7 @@ from dataclasses import replace
 import numpy as np
 
 from buildplan.drawing.bodies import Scene, lock_centres
-from buildplan.drawing.camera import PaperView, fit
+from buildplan.drawing.camera import Camera, PaperView, fit
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PAPER, TYPE
 from buildplan.drawing.marks import Circle, Ink, Inset, Label, Mark, Picture, Point, Polyline
@@ -44,6 +44,7 @@ def lock_of_joint(framework: Framework, voice: Voice, joint: str, shape: Shape) 
     out through a gap to either side; from outside, both rounds where they sit tight."""
     marks: list[Mark] = [
         *_inside(framework, shape, joint, INSIDE_AT, HALF),
+        *_leading_to(framework, shape, joint, _from_inside(framework, shape, joint)),
         locked_joint(framework, shape, joint, OUTSIDE_AT, HALF),
         *badge((10.0, 120.0), "1"),
         *badge((119.0, 120.0), "2"),
@@ -88,16 +89,10 @@ def _inside(
 ) -> list[Mark]:
     """The joint from inside the piece, the same side up as from outside; the rounds, which are
     behind it, as dashed rings at the ends of their necks."""
-    scene = Scene(
-        framework, shape, done_links=frozenset(framework.links_at[joint]), patterns=signs(framework)
-    )
-    outside, size = from_outside(framework, shape, joint), 2 * half
-    x, y, z = outside.direction
-    camera = replace(outside, direction=(-x, -y, -z), name="inside")
-    view = fit(camera, scene.bodies.centre, scene.bodies.radius, size, size, margin=3.5)
+    size = 2 * half
+    scene, view = _close(framework, shape, joint, _from_inside(framework, shape, joint), half)
     corner = (about[0] - half, about[1] - half)
     drawn = Picture(size, size, tuple(body_marks(scene, view, size, size)), "")
-    leading = _leading_to(framework, shape, joint, view, half)
     place = next(i for i, lock in enumerate(framework.locks) if lock.joint == joint)
     rounds = lock_centres(framework, shape)[place]
     (middle, one, other), _ = view.place(np.vstack([shape.at[joint], rounds]))
@@ -111,7 +106,6 @@ def _inside(
     ring = Ink(stroke=INK, width=0.9, dash=(2.5, 2.0))
     return [
         Inset(drawn, corner),
-        *(replace(one, at=at(np.array(one.at))) for one in leading),
         *(Circle(at(round_at), radius, ring) for round_at in (one, other)),
         *weave([neck]),
         *knot(at(middle), 0, palette(framework).lock, 3.4),
@@ -124,6 +118,7 @@ def lock_from_outside(framework: Framework, voice: Voice, joint: str, shape: Sha
     other, where they sit tight."""
     marks: list[Mark] = [
         *_led_through(framework, shape, joint),
+        *_leading_to(framework, shape, joint, from_outside(framework, shape, joint)),
         locked_joint(framework, shape, joint, OUTSIDE_AT, HALF),
         *badge((10.0, 120.0), "1"),
         *badge((119.0, 120.0), "2"),
@@ -142,11 +137,8 @@ def lock_from_outside(framework: Framework, voice: Voice, joint: str, shape: Sha
 
 def _led_through(framework: Framework, shape: Shape, joint: str) -> list[Mark]:
     """The joint from outside, the neck that goes behind it dashed, both rounds before it."""
-    scene = Scene(
-        framework, shape, done_links=frozenset(framework.links_at[joint]), patterns=signs(framework)
-    )
-    camera, size = from_outside(framework, shape, joint), 2 * HALF
-    view = fit(camera, scene.bodies.centre, scene.bodies.radius, size, size, margin=3.5)
+    size = 2 * HALF
+    scene, view = _close(framework, shape, joint, from_outside(framework, shape, joint), HALF)
     corner = (INSIDE_AT[0] - HALF, INSIDE_AT[1] - HALF)
     drawn = Picture(size, size, tuple(body_marks(scene, view, size, size)), "")
     place = next(i for i, lock in enumerate(framework.locks) if lock.joint == joint)
@@ -172,26 +164,42 @@ def _led_through(framework: Framework, shape: Shape, joint: str) -> list[Mark]:
         *round_(at(one, 2.1), at(one, 1.0), size_pt, colour),
         *knot(at(one, 0.9), 0, palette(framework).lock, 3.4),
         *move([(beside, low), (beside + 6.0, (low + high) / 2), (beside, high)]),
-        *(
-            replace(label, at=(corner[0] + label.at[0], corner[1] + label.at[1]))
-            for label in _leading_to(framework, shape, joint, view, HALF)
-        ),
     ]
 
 
-def _leading_to(
-    framework: Framework, shape: Shape, joint: str, view: PaperView, half: float
-) -> list[Label]:
-    """Where each balloon of a joint leads to: the name of its other joint, on its body, in a square
-    `half` of its size to each side."""
-    found: list[Label] = []
+def _from_inside(framework: Framework, shape: Shape, joint: str) -> Camera:
+    """Straight at a joint from inside, the same side up as from outside."""
+    outside = from_outside(framework, shape, joint)
+    x, y, z = outside.direction
+    return replace(outside, direction=(-x, -y, -z), name="inside")
+
+
+def _close(
+    framework: Framework, shape: Shape, joint: str, camera: Camera, half: float
+) -> tuple[Scene, PaperView]:
+    """The balloons of a joint, and how they are seen in a square `half` of its size each side."""
+    scene = Scene(
+        framework, shape, done_links=frozenset(framework.links_at[joint]), patterns=signs(framework)
+    )
+    bodies = scene.bodies
+    return scene, fit(camera, bodies.centre, bodies.radius, 2 * half, 2 * half, margin=3.5)
+
+
+def _leading_to(framework: Framework, shape: Shape, joint: str, camera: Camera) -> list[Mark]:
+    """Where each balloon of a joint leads to, in the view at the left: the name of its other joint,
+    towards that end of it."""
+    _, view = _close(framework, shape, joint, camera, HALF)
+    found: list[Mark] = []
     for id_ in framework.links_at[joint]:
         link = framework.link[id_]
         other = link.finish if link.start == joint else link.start
-        ((x0, y0), (x, y)), _ = view.place(np.array([shape.at[joint], shape.at[other]]))
-        at = (float(x0 + (x - x0) * NAMED_AT), float(y0 + (y - y0) * NAMED_AT) - TYPE * 0.36)
+        ends, _ = view.place(np.array([shape.at[joint], shape.at[other]]))
+        x, y = (ends[0] + (ends[1] - ends[0]) * NAMED_AT).tolist()
         name = other.rpartition(".")[2]
         edge = text_width(name, TYPE, bold=True) / 2
-        at = (min(max(at[0], edge), 2 * half - edge), at[1])
+        at = (
+            INSIDE_AT[0] - HALF + min(max(x, edge), 2 * HALF - edge),
+            INSIDE_AT[1] - HALF + y - TYPE * 0.36,
+        )
         found.append(Label(at, name, TYPE, INK, bold=True, halo=PAPER))
     return found
