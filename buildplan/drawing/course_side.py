@@ -39,7 +39,7 @@ Free = Mapping[End, FloatArray]
 
 
 @dataclass(frozen=True)
-class Moment:
+class WorkMoment:
     """What is there at a moment: links, and the joints that are tied by then."""
 
     links: frozenset[str]
@@ -49,8 +49,8 @@ class Moment:
 def course_side(
     framework: Framework,
     shape: Shape,
-    before: Moment,
-    after: Moment,
+    before: WorkMoment,
+    after: WorkMoment,
     first: str,
     voice: Voice,
     alt: str,
@@ -144,7 +144,7 @@ def _beside(framework: Framework, shape: Shape, joint: str) -> Camera:
     return Camera((x, RAISED, z), (0.0, 1.0, 0.0), "side")
 
 
-def _hangs(framework: Framework, shape: Shape, moment: Moment) -> tuple[Bodies, Free]:
+def _hangs(framework: Framework, shape: Shape, moment: WorkMoment) -> tuple[Bodies, Free]:
     bodies, free = hanging(framework, shape, every_body(framework, shape), moment.tied)
     return bodies, {end: place for end, place in free.items() if end[0] in moment.links}
 
@@ -153,7 +153,7 @@ def _cut(
     framework: Framework,
     shape: Shape,
     camera: Camera,
-    moment: Moment,
+    moment: WorkMoment,
     bodies: Bodies,
     moving: frozenset[str],
 ) -> Scene:
@@ -175,20 +175,20 @@ def _cut(
 
 
 @dataclass(frozen=True)
-class _Knot:
+class _HangingKnot:
     """A knot that hangs, and where it is in the picture."""
 
     joint: str
     at: Point
 
 
-def _seen(scene: Scene, view: PaperView, free: Free) -> list[_Knot]:
+def _seen(scene: Scene, view: PaperView, free: Free) -> list[_HangingKnot]:
     """The free knots of what is drawn, from left to right; those that cover one another once."""
     ends = np.vstack([scene.bodies.first, scene.bodies.second])
-    found: list[_Knot] = []
+    found: list[_HangingKnot] = []
     for (_, joint), place in free.items():
         ((x, y),), _ = view.place(place)
-        knot = _Knot(joint, (float(x), float(y)))
+        knot = _HangingKnot(joint, (float(x), float(y)))
         drawn = float(np.min(np.linalg.norm(ends - place, axis=1))) < AT_LEAST_M
         alike = (one for one in found if one.joint == joint)
         if drawn and all(math.dist(one.at, knot.at) > ONE_KNOT for one in alike):
@@ -197,7 +197,7 @@ def _seen(scene: Scene, view: PaperView, free: Free) -> list[_Knot]:
 
 
 def _named(
-    knots: Sequence[_Knot], first: str, held: Point | None, high: float, hands: Sequence[Box]
+    knots: Sequence[_HangingKnot], first: str, held: Point | None, high: float, hands: Sequence[Box]
 ) -> list[Mark]:
     """Dots and names of free knots: of many some, and of the one that hands hold."""
     named = [(one.joint, one.at) for one in knots if one.at != held]

@@ -47,7 +47,7 @@ def hanging(
 
 
 @dataclass(frozen=True)
-class _Knot:
+class _FreeKnot:
     """A knot of a chain, or its free end, and the links that end there."""
 
     joint: str
@@ -55,44 +55,44 @@ class _Knot:
 
 
 @dataclass(frozen=True)
-class _Run:
+class _FreeRun:
     """Free knots of a chain that follow one another, and the joints they lie between: two, or one
     where the chain ends."""
 
-    free: Sequence[_Knot]
+    free: Sequence[_FreeKnot]
     held: Sequence[str]
 
 
-def _runs(long: LongChain, tied: Collection[str]) -> Iterator[_Run]:
+def _runs(long: LongChain, tied: Collection[str]) -> Iterator[_FreeRun]:
     """The runs of a chain's free knots; none of a chain that is tied nowhere."""
     knots = _knots(long.chain)
     first = next((i for i, knot in enumerate(knots) if knot.joint in tied), None)
     if first is None:
         return
-    held, free = list[str](), list[_Knot]()
+    held, free = list[str](), list[_FreeKnot]()
     for knot in (*knots[first:], *knots[: first + 1]) if long.chain.closed else knots:
         if knot.joint not in tied:
             free.append(knot)
             continue
         if free:
-            yield _Run(free, [*held, knot.joint])
+            yield _FreeRun(free, [*held, knot.joint])
         held, free = [knot.joint], []
     if free:
-        yield _Run(free, held)
+        yield _FreeRun(free, held)
 
 
-def _knots(chain: Chain) -> list[_Knot]:
+def _knots(chain: Chain) -> list[_FreeKnot]:
     """The knots along a chain, each once, with its free ends."""
     last = len(chain.links)
     found = []
     for place, joint in enumerate(chain.joints):
         before = chain.links[place - 1 : place] if place else chain.links[-1:] * chain.closed
         after = chain.links[place : place + 1] if place < last else ()
-        found.append(_Knot(joint, (*before, *after)))
+        found.append(_FreeKnot(joint, (*before, *after)))
     return found
 
 
-def _turned(framework: Framework, shape: Shape, run: _Run) -> FloatArray:
+def _turned(framework: Framework, shape: Shape, run: _FreeRun) -> FloatArray:
     """Where the free knots of a run hang (n, 3), no lower than the piece."""
     at = np.array([shape.at[knot.joint] for knot in run.free])
     held = np.array([shape.at[joint] for joint in run.held])

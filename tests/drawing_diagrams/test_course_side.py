@@ -9,7 +9,7 @@ import pytest
 from diagram_pieces import assert_inside, built
 
 from buildplan.drawing.bodies import every_body
-from buildplan.drawing.course_side import Moment, course_side
+from buildplan.drawing.course_side import WorkMoment, course_side
 from buildplan.drawing.hanging import hanging
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.techniques.large_locks import lock_from_outside, lock_of_joint
@@ -79,7 +79,7 @@ def test_the_side_view_names_what_is_brought_together_before_and_after(shape: st
     framework, form = solid(shape)
     *earlier, last = tied_joints(shape)
     links, before = frozenset(framework.link), frozenset(j for some in earlier for j in some)
-    moments = (Moment(links, before), Moment(links, before | {*last}))
+    moments = (WorkMoment(links, before), WorkMoment(links, before | {*last}))
     picture = course_side(framework, form, *moments, last[0], Voice(), "told")
     assert_inside(picture)
     boxes = label_boxes(picture)

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.laid_courses import is_planned
-from buildplan.drawing.course_side import Moment, course_side
+from buildplan.drawing.course_side import WorkMoment, course_side
 from buildplan.drawing.marks import Picture
 from buildplan.instructions.coming import coming, is_first
 from buildplan.sequence.model import Kind, Step
@@ -32,7 +32,7 @@ def side_views(book: Book, step: Step) -> tuple[Picture, ...]:
     return (course_side(own, book.shape, before, after, hangs[0], book.voice, alt),)
 
 
-def _moment(book: Book, step: Step, number: int) -> Moment:
+def _moment(book: Book, step: Step, number: int) -> WorkMoment:
     """What there is, once `number` steps are done, of the piece or part that a step works on."""
     own = book.framework.built_with(step.of_kind(Kind.JOIN)[0].joints[0])
     links, tied = set[str](), set[str]()
@@ -41,4 +41,4 @@ def _moment(book: Book, step: Step, number: int) -> Moment:
         tied |= {joint for operation in joins for joint in operation.joints}
         links |= {id_ for operation in joins for id_ in operation.links}
         links |= {id_ for long in coming(book.context, one) for id_ in long.chain.links}
-    return Moment(frozenset(links & own.link.keys()), frozenset(tied & {*own.joints}))
+    return WorkMoment(frozenset(links & own.link.keys()), frozenset(tied & {*own.joints}))
