@@ -11,12 +11,13 @@ import numpy as np
 from buildplan.drawing.bodies import finished
 from buildplan.drawing.camera import Camera, fit
 from buildplan.drawing.labels import DARK
-from buildplan.drawing.line_art import TYPE, smooth
-from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.line_art import TYPE
+from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.people import bag_marks, kneeling_person, standing_person
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.way_round import PAPER, WAY, pointed
 from buildplan.framework.model import Framework
-from buildplan.sequence.reach import WITH_ONE_AT_FOOT, is_long
+from buildplan.sequence.reach import WITH_ONE_AT_FOOT
 from buildplan.shape.holding import base_middles
 from buildplan.shape.model import FloatArray, Shape
 
@@ -27,12 +28,11 @@ MARGIN_PT = 8.0
 LIES = Ink(fill="#F1F4F6", stroke="#8A9AA8", width=0.8, dash=(3, 2))
 STAYS = Ink(stroke=WAY, width=2.0)  # in the colour of the arrow: the piece turns about it
 WORDS_PT = 2.4  # above the foot of the picture
-BAG_PT = 5.0
 TIE = Ink(stroke=DARK, width=1.6)
 # Half a person's width, and from one row of people to the next; how far a wall is behind the
 # piece, and what it hangs from above it. Metres, for looks only.
 BESIDE_M, ROW_M = 0.25, 0.3
-FOOT_M, BEHIND_M = 0.3, 0.5
+FOOT_M = 0.3
 WALL_M, ABOVE_M = 0.5, 0.4
 
 Point3 = tuple[float, float, float]
@@ -53,7 +53,7 @@ def standing_up_picture(
     `ballast_at`, and the lines of what holds it.
 
     Of three `people` or more one holds the foot, in front of it; the others stand by turns to the
-    left and to the right, or along the back of a long piece. `words` stand at its foot. Lengths of
+    left and to the right. `words` stand at its foot. Lengths of
     the picture are points.
     """
     low, high = np.min(shape.positions_m, axis=0), np.max(shape.positions_m, axis=0)
@@ -81,29 +81,23 @@ def standing_up_picture(
 
     left, right, far_left, far_right = (at(*map(float, corner)) for corner in back[[0, 2, 1, 3]])
     marks: list[Mark] = [Polyline((left, right, far_right, far_left), LIES, closed=True)]
-    marks.append(Polyline((left, right), STAYS))  # where the piece stands on it, it is hidden
-    along = _spread(low, high, lifting) if is_long(shape) else []
-    for x in along:  # behind the piece
-        marks += _person(at(x, 0.0, edge_z - BEHIND_M), at(x, PERSON_M, edge_z - BEHIND_M))
     marks += body_marks(finished(framework, shape), view, width, height)
+    marks.append(Polyline((left, right), STAYS))
     marks += pointed([at(*one) for one in _way_up_m(low, high)], WAY)
-    turns = [(stand[n % 2], ROW_M * (n // 2)) for n in range(0 if along else lifting)]
+    turns = [(stand[n % 2], ROW_M * (n // 2)) for n in range(lifting)]
     turned = [(x, z + back_m) for (x, _, z), back_m in turns]
-    for draw, places in ((_person, turned), (_kneeling, [(x, z) for x, _, z in at_foot])):
+    for draw, places in (
+        (standing_person, turned),
+        (kneeling_person, [(x, z) for x, _, z in at_foot]),
+    ):
         for x, z in places:
             marks += draw(at(x, 0.0, z), at(x, PERSON_M, z))
     marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
     for joint in ballast_at:
-        marks += _bag(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))
+        marks += bag_marks(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))
     if words:
         marks.append(Label((width / 2, WORDS_PT), words, TYPE, DARK, halo=PAPER))
     return Picture(width, height, tuple(marks), alt, (("picture", "standing up"),))
-
-
-def _spread(low: FloatArray, high: FloatArray, people: int) -> list[float]:
-    """Where people stand along a piece, evenly from its left to its right; metres."""
-    share = float(high[0] - low[0]) / people
-    return [float(low[0]) + share * (number + 0.5) for number in range(people)]
 
 
 def _way_up_m(low: FloatArray, high: FloatArray) -> list[Point3]:
@@ -156,50 +150,3 @@ def _upper_corners(at: FloatArray) -> list[Point3]:
     upper = at[at[:, 1] > low + 0.8 * (high - low)]
     ends = (upper[int(upper[:, 0].argmin())], upper[int(upper[:, 0].argmax())])
     return [(float(x), float(y), float(z)) for x, y, z in ends]
-
-
-def _person(foot: Point, head: Point) -> list[Mark]:
-    """A plain figure, from the floor to the top of the head."""
-    tall = head[1] - foot[1]
-    radius = tall * 0.075
-    x, y = foot
-    body = [
-        (x - tall * 0.1, y),
-        (x - tall * 0.12, y + tall * 0.55),
-        (x - tall * 0.11, y + tall * 0.8),
-    ]
-    body += [
-        (x + tall * 0.11, y + tall * 0.8),
-        (x + tall * 0.12, y + tall * 0.55),
-        (x + tall * 0.1, y),
-    ]
-    ink = Ink(fill=PAPER, stroke=DARK, width=1.0)
-    return [
-        Polyline(tuple(body), ink, closed=True),
-        Circle((x, y + tall * 0.8 + radius * 1.15), radius, ink),
-    ]
-
-
-def _kneeling(foot: Point, head: Point) -> list[Mark]:
-    """The same on its knees, as large as one whose head would be there if it stood."""
-    tall = head[1] - foot[1]
-    x, y = foot
-    legs = [(-0.2, 0.0), (0.15, 0.0), (0.15, 0.1), (0.1, 0.14), (-0.1, 0.14), (-0.2, 0.08)]
-    torso = [(-0.1, 0.12), (-0.12, 0.3), (-0.1, 0.45), (0.1, 0.45), (0.12, 0.3), (0.1, 0.12)]
-    ink = Ink(fill=PAPER, stroke=DARK, width=1.0)
-    radius = tall * 0.075
-    shapes = [tuple((x + u * tall, y + v * tall) for u, v in form) for form in (legs, torso)]
-    return [
-        *(Polyline(shape, ink, closed=True) for shape in shapes),
-        Circle((x, y + tall * 0.45 + radius * 1.15), radius, ink),
-    ]
-
-
-def _bag(at: Point) -> list[Mark]:
-    """A bag of ballast on the floor."""
-    x, y = at
-    r = BAG_PT
-    outline = [(x - r, y - r * 0.6), (x + r, y - r * 0.6), (x + r * 0.9, y + r * 0.2)]
-    outline += [(x + r * 0.25, y + r * 0.5), (x, y + r), (x - r * 0.25, y + r * 0.5)]
-    outline.append((x - r * 0.9, y + r * 0.2))
-    return [smooth(outline, Ink(fill="#D8CDB4", stroke=DARK, width=0.8), closed=True)]

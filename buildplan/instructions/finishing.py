@@ -61,6 +61,9 @@ def stand_up(context: Context, step: Step) -> Wording:
     """Standing the piece up, and holding it as it must be held."""
     voice, figures = context.voice, context.figures
     people = count_word(voice, step.operations[0].people)
+    one_at_foot = step.operations[0].people >= WITH_ONE_AT_FOOT and not (
+        figures.hung or figures.stands
+    )
     held = [voice.say("The piece {condition}.", condition=voice.tell(c)) for c in figures.held_by]
     if figures.stands and not figures.hung:
         title = voice.say("Let the piece stand")
@@ -81,12 +84,7 @@ def stand_up(context: Context, step: Step) -> Wording:
         title = voice.say("Hang the piece up") if figures.hung else voice.say("Stand the piece up")
         moves = sentences(
             _lifting(context, people),
-            voice.say(
-                "One of them keeps the foot from sliding, then ties what holds it while the others"
-                " hold."
-            )
-            if step.operations[0].people >= WITH_ONE_AT_FOOT and not figures.hung
-            else "",
+            *([_at_the_foot(context)] if one_at_foot else []),
         )
     return Wording(
         title=title,
@@ -97,11 +95,26 @@ def stand_up(context: Context, step: Step) -> Wording:
             if held
             else voice.say("Let go only when its ballast is on, one hand near it.")
             if figures.stands
+            else ""
+            if one_at_foot
             else voice.say("Hold it until it is ballasted."),
         ),
         check=sentences(voice.say("The piece is upright, as in the finished view."), *held)
         if held
         else voice.say("The piece stands by itself on its foot, as in the finished view."),
+    )
+
+
+def _at_the_foot(context: Context) -> str:
+    """What one of those does who stand a piece up."""
+    if context.figures.held_by:
+        return context.voice.say(
+            "One of them keeps the foot from sliding, then ties what holds it while the others"
+            " hold."
+        )
+    return context.voice.say(
+        "One of them keeps the foot from sliding. Once it is up the others hold it, and that one"
+        " ties on its ballast."
     )
 
 

@@ -7,19 +7,23 @@ its centre of mass is to be multiplied by the largest ratio of those arms, over 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 import numpy as np
 from scipy.spatial import ConvexHull
 
 from buildplan.framework.assembly import is_of_part
 from buildplan.framework.model import Framework
+from buildplan.shape.carrying import walk_through
 from buildplan.shape.model import FloatArray, Shape, Standing
 
 MOST_FEET = 8  # each joint on the floor gets ballast where there are so few
 DIAGONALS = np.array([(-1, 1), (1, 1), (1, -1), (-1, -1)])  # in x and z
 MUCH = 0.4  # of the links of the largest part: a part with fewer gets none
 SHORT_M = 1e-3  # arms count as no shorter
+BAG_OFF_M = 0.3  # from a joint to its bag, tied short past the balloons there (from memory)
+WIDE = 1.5  # times as wide as deep: bags lie before and behind. Ours.
+MIDST = 0.5  # a joint so far off the middle of its foot, of the furthest, is neither. Ours.
 LEAST_ARM = 0.5  # of the piece's own arm: where the places chosen have less, every foot gets some
 
 
@@ -42,6 +46,29 @@ def ballast_places(framework: Framework, shape: Shape) -> tuple[str, ...]:
         chosen = _corners(feet, shape)
     places = tuple(joint for joint in feet if joint in chosen)
     return places if ballast_factor(shape, places) <= 1 / LEAST_ARM else feet
+
+
+def bag_places(framework: Framework, shape: Shape) -> Mapping[str, FloatArray]:
+    """Where the bag of each joint that takes ballast lies on the floor, (2,) in x and z: before or
+    behind its foot where people walk through, or the foot is wide; else outwards from it."""
+    joints = ballast_places(framework, shape)
+    if not joints:
+        return {}
+    at, foot = _flat(joints, shape), shape.standing.foot_polygon_m
+    feet = shape.standing.feet_m
+    middles = feet if len(feet) > 1 else 0.5 * (foot.min(axis=0) + foot.max(axis=0))[None]
+    nearest = np.linalg.norm(at[:, None] - middles[None], axis=2).argmin(axis=1)
+    off = at - middles[nearest]
+    width, depth = np.ptp(foot, axis=0)
+    if walk_through(framework, shape) is None and width < WIDE * depth:
+        away = off / np.maximum(np.linalg.norm(off, axis=1), SHORT_M)[:, None]
+        return dict(zip(joints, at + BAG_OFF_M * away, strict=True))
+    reach = np.abs(off[:, 1]).max()
+    behind = off[:, 1] < 0
+    beside = np.flatnonzero(np.abs(off[:, 1]) < MIDST * reach)
+    behind[beside] = np.arange(len(beside)) % 2 == 1  # by turns before and behind
+    z = middles[nearest, 1] + np.where(behind, -1, 1) * (reach + BAG_OFF_M)
+    return dict(zip(joints, np.column_stack([at[:, 0], z]), strict=True))
 
 
 def ballast_factor(shape: Shape, places: Sequence[str]) -> float:

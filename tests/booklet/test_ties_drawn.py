@@ -12,12 +12,16 @@ from shipped import book_of
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.parts_together import tying_pictures
-from buildplan.drawing.marks import Label, Picture, Stamp
+from buildplan.booklet.common.walking_through import walked_through
+from buildplan.drawing.ballast_plan import BAG_M, ballast_plan
+from buildplan.drawing.marks import Circle, Label, Picture, Stamp
+from buildplan.drawing.people import SAND
 from buildplan.drawing.standing_place import standing_eyes, standing_place
 from buildplan.drawing.techniques.tied_joints import tie_joints
 from buildplan.instructions.model import LiesAt, PartsApart
 from buildplan.instructions.setting_up import is_tying
 from buildplan.sequence.model import Kind, Step
+from buildplan.shape.ballasting import bag_places
 
 
 @pytest.fixture(scope="module")
@@ -69,3 +73,18 @@ def test_who_holds_and_who_ties_is_written_under_them(book: Book) -> None:
     told = [mark.text for mark in picture.marks if isinstance(mark, Label)]
     assert told.count("holds") == step.operations[0].people - 1
     assert told.count("ties") == 1
+
+
+def test_no_bag_lies_in_the_way_through(book: Book) -> None:
+    """Each before or behind the piece, and no nearer to the way than the balloons beside it (exits
+    are kept clear: common practice, no source)."""
+    bags = bag_places(book.framework, book.shape)
+    assert tuple(bags) == book.examination.wind.ballast_at
+    deep = np.abs(book.shape.positions_m[:, 2]).max()
+    for joint, (x, z) in bags.items():
+        assert abs(z) - BAG_M > deep
+        assert x == book.shape.at[joint][0]
+    plan = ballast_plan(book.framework, book.shape, bags, 252.0, "", "")
+    drawn = [mark for mark in plan.marks if isinstance(mark, Circle) and mark.ink == SAND]
+    assert len(drawn) == len(bags)
+    assert "not in this way" in walked_through(book)[0]

@@ -7,7 +7,9 @@ from dataclasses import replace
 import pytest
 from drawn_pieces import straight_tube
 
-from buildplan.drawing.marks import Circle, Polyline, Stamp
+from buildplan.drawing.lifting_up import lifting_up_picture
+from buildplan.drawing.marks import Circle, Curve, Polyline, Stamp
+from buildplan.drawing.people import SAND
 from buildplan.drawing.standing_up import LIES, PERSON_M, SEEN_FROM, STAYS, standing_up_picture
 from buildplan.sequence.reach import is_long
 
@@ -47,9 +49,11 @@ def test_people_are_spread_along_a_long_piece() -> None:
     assert not is_long(shape)
     long = replace(shape, width_m=5.0)
     assert is_long(long)
-    picture = standing_up_picture(framework, long, 226, 172, "up", 5)
+    picture = lifting_up_picture(framework, long, 226, 172, "up", 5, ballast_at=shape.joints[:8])
     heads = sorted(m.centre[0] for m in picture.marks if isinstance(m, Circle))
     assert len(heads) == 5
     (edge,) = [m for m in picture.marks if isinstance(m, Polyline) and m.ink == STAYS]
     wide = abs(edge.points[1][0] - edge.points[0][0])
     assert max(heads) - min(heads) > 0.6 * wide
+    bags = [m for m in picture.marks if isinstance(m, Curve) and m.ink == SAND]
+    assert len({bag.start for bag in bags}) == 8, "a bag for each joint, each seen"

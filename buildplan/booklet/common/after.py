@@ -18,6 +18,7 @@ from buildplan.document.layout import beside, is_wide
 from buildplan.document.printing import Section
 from buildplan.document.spare_room import InSpareRoom
 from buildplan.document.text import strong
+from buildplan.drawing.ballast_plan import ballast_plan
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.techniques.ballast import tie_ballast
@@ -25,6 +26,7 @@ from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.evaluation.figures import weight_words, wind_words
 from buildplan.language.messages import mark
 from buildplan.language.phrases import sentences
+from buildplan.shape.ballasting import bag_places
 from buildplan.shape.carrying import parts
 
 VIEW_HEIGHT, SIDE_HEIGHT = 160.0, 110.0
@@ -34,7 +36,8 @@ def standing(book: Book) -> Section:
     """What holds it down, and through which doors it goes."""
     voice = book.voice
     stands = book.figures.stands
-    first = [heading(voice.say("Hold it down")), Items(_holding_down(book))]
+    plan = _plan_of_bags(book)
+    first = [heading(voice.say("Hold it down")), Items(_holding_down(book)), *plan]
     second = [
         # what stands as it was built has been shown so with its last step
         *([] if stands else [_view(book, "corner", VIEW_HEIGHT)]),
@@ -95,6 +98,23 @@ def _tied_on(book: Book) -> Shown | None:
     if book.shape.holding.fixed or not at:
         return None
     return Shown(tie_ballast(book.framework, at[0], book.voice))
+
+
+def _plan_of_bags(book: Book) -> list[Shown]:
+    """Where each bag of ballast lies, from above, of a piece that takes any."""
+    at = bag_places(book.framework, book.shape)
+    if not at:
+        return []
+    voice, measure = book.voice, book.paper.measure
+    width = (measure - 20) / 2 if is_wide(book.paper) else measure
+    alt = voice.say(
+        "{piece} from straight above, its front below: a bag of ballast beside each of {joints},"
+        " tied to it.",
+        piece=book.facts.name,
+        joints=joints_words(tuple(at), voice),
+    )
+    words = voice.say("From above, front below")
+    return [Shown(ballast_plan(book.framework, book.shape, at, width, words, alt), after=4.0)]
 
 
 def _tips(book: Book) -> str:

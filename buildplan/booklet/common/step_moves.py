@@ -24,6 +24,7 @@ from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.labelled import named_joints
 from buildplan.drawing.laid_out import laid_layers
+from buildplan.drawing.lifting_up import lifting_up_picture
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.section_diagram import section_diagram
@@ -33,6 +34,7 @@ from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Cell
 from buildplan.sequence.grouping import is_for_courses
 from buildplan.sequence.model import Kind, Operation, Step
+from buildplan.sequence.reach import is_long
 from buildplan.shape.lying import laid_in_figure
 
 # What is done to a chain before it is laid; what is done to the whole piece at once.
@@ -188,9 +190,8 @@ def _stood_up(book: Book, step: Step) -> Picture:
     )
     stays = book.voice.say("thick line: stays down")
     bags = book.examination.wind.ballast_at
-    return standing_up_picture(
-        book.framework, book.shape, *STAND_UP_SIZE, words, people, stays, bags
-    )
+    draw = lifting_up_picture if is_long(book.shape) else standing_up_picture
+    return draw(book.framework, book.shape, *STAND_UP_SIZE, words, people, stays, bags)
 
 
 def _turned(book: Book, step: Step) -> Picture:

@@ -40,7 +40,7 @@ PLACE_WIDTH = 108.0
 NARROWEST_CLOSEUP, WIDEST_CLOSEUP = 150.0, 300.0
 CELL_WIDTH, CELL_HEIGHT = 226.0, 165.0  # lower, the words on it run into one another
 WHOLE_HEIGHT = 300.0
-LOOKED_OVER, WIDEST_LOOKED_OVER = 172.0, 226.0
+LOOKED_OVER, WIDEST_LOOKED_OVER, LEAST_LOOKED_OVER = 172.0, 226.0, 16.0
 
 
 @dataclass(frozen=True)
@@ -86,7 +86,9 @@ def step_pictures(
         left = measure - fsum(move.width + GAP for move in hand_moves)
         wide = min(left, WIDEST_LOOKED_OVER)
         words = whole_words(book, step)
-        whole = step_picture(finished, FROM_ABOVE, wide, LOOKED_OVER, alt=words)
+        long = book.facts.height_m / book.facts.width_m  # a wide piece needs less height
+        high = min(LOOKED_OVER, LEAST_LOOKED_OVER + wide * long)
+        whole = step_picture(finished, FROM_ABOVE, wide, high, alt=words)
         return _rows([*hand_moves, whole], measure)
     if spur_of_step(book, step) is not None:
         place = _where(book, step, views, (), (), (PLACE_WIDTH, LADDER_HEIGHT))

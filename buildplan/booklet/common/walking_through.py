@@ -17,4 +17,12 @@ def walked_through(book: Book) -> tuple[str, ...]:
     if opening is None:
         return ()
     told = voice.say("Walked through: {told}.", told=opening_words(opening, book.units, voice))
-    return (sentences(strong(told), plain(opening_caution(opening, book.units, voice))),)
+    caution = plain(opening_caution(opening, book.units, voice))
+    return (sentences(strong(told), _beside_the_ballast(book), caution),)
+
+
+def _beside_the_ballast(book: Book) -> str:
+    """That the way is as wide with ballast on, where it takes any."""
+    if not book.examination.wind.ballast_at:
+        return ""
+    return book.voice.say("Its ballast lies before and behind it, not in this way.")
