@@ -68,6 +68,14 @@ def eyes_for(
     return tuple(eyes)
 
 
+def eye_at(
+    scene: Scene, view: PaperView, camera: Camera, joints: Sequence[str], size: tuple[float, float]
+) -> Eye:
+    """The eye of the one who looks at joints from a seat, on any view of a piece that lies."""
+    panel = Panel(scene, camera, tuple(joints))
+    return Eye(*_place(scene, view, panel, size, level=False), (1,))
+
+
 def eyes_on(picture: Picture, eyes: Sequence[Eye]) -> Picture:
     """A whole piece's picture with the builder's eyes, numbered where there are several."""
     size = (picture.width, picture.height)

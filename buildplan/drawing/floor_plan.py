@@ -4,7 +4,8 @@ above, its corners named, with the distances between them that a tape can check.
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 import numpy as np
@@ -12,35 +13,41 @@ import numpy as np
 from buildplan.design.measures import Units, side_words
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Scene
-from buildplan.drawing.camera import PaperView, fit
+from buildplan.drawing.camera import Camera, PaperView, fit
 from buildplan.drawing.dimensions import dimension_marks
+from buildplan.drawing.eye import EYE_PT, Eye, eye_at, eye_marks
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.label_places import place_tags
-from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders, rounded_box
+from buildplan.drawing.labels import joint_dot, joint_tags, leaders
 from buildplan.drawing.laid_out import LaidChains
 from buildplan.drawing.line_art import INK
-from buildplan.drawing.marks import Box, Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.marks import Box, Label, Mark, Picture, Point
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.seat import FROM_ABOVE
+from buildplan.drawing.taped_lines import FIGURE_PT, boxes_meet, taped_lines
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.corners import landmarks
-from buildplan.framework.model import LongChain
+from buildplan.framework.model import Framework, LongChain
 from buildplan.language.voice import Voice
 
-LABEL_PT, FIGURE_PT = 9.0, 9.0
+LABEL_PT = 9.0
 # Room about the figure: for arrows and tags, and for its width below it and its height at its left.
-MARGIN_PT, SIDE_PT, FOOT_PT = 26.0, 54.0, 24.0
+MARGIN_PT, SIDE_PT, FOOT_PT = 22.0, 54.0, 18.0
 LEGEND_PT = 12.0  # from one line of what lies on what to the next
-# A figure stands so far along its line, the first place at which it covers nothing.
-ALONG = (0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75)
 SHORTEST_PT = 60.0  # of a line that has room for its figure
 MOST_LINES = 16
 ARROW_PT = 6.0  # across an arrow, with its point
-TAPED = Ink(stroke="#B3261E", width=0.9, dash=(5.0, 2.5))
-UNDER = Ink(stroke="#FFFFFF", width=2.6)
-FROM_JOINT = Ink(stroke="#B3261E", width=0.5)
-PARTED_PT = 14.0  # between lines of lengths that would lie on one another
+BACK_PT, MOST_BACK = 3.0, 12  # an eye steps back so far at once, and so often at most
+
+
+@dataclass(frozen=True)
+class Seat:
+    """Where somebody kneels to the first work on what is laid: the joints there, and the seat that
+    close-ups of it are seen from."""
+
+    joints: tuple[str, ...]
+    camera: Camera
 
 
 def floor_plan(
@@ -51,70 +58,115 @@ def floor_plan(
     units: Units | None,
     voice: Voice,
     told: str,
+    *,
+    tags: Collection[str] = (),
+    seat: Seat | None = None,
 ) -> Picture:
     """The chains as they lie in the end, joint 1 of the uppermost named and the corners of the
-    figure, no higher than `height`. What lies on what stands in a corner; broken lines between
-    corners, and lines below and at the left of the whole, have their lengths; without `units` all
-    joints are named and nothing is measured. `told` begins its alternative text."""
-    upper = [chain for chain in laid.framework.chains if chain.layer is not Layer.BACK]
-    upper = upper or list(laid.framework.chains)
-    every = [joint for long in upper for joint in long.chain.joints]
+    figure, with those of `tags`, no higher than `height`; an eye where one kneels. What lies on
+    what stands in a corner; broken lines between corners, and lines below and at the left of the
+    whole, have their lengths; without `units` all joints are named and nothing is measured. `told`
+    begins its alternative text."""
+    upper = upper_chains(laid.framework)
     view, height = _view(scene, width, height, *((SIDE_PT, FOOT_PT) if units else (0.0, 0.0)))
-    named = landmarks(laid.framework, upper)
-    told_joints = [joint for one in named.values() for joint in one]
-    told_joints = told_joints if units else every
-    spots = {joint: _on_page(view, laid, joint) for joint in told_joints}
-    spots |= {long.chain.joints[0]: _on_page(view, laid, long.chain.joints[0]) for long in upper}
+    corners = landmarks(laid.framework, upper)
+    spots = _spots(laid, view, upper, corners, tags, every=units is None)
     legend = [_lies_on(laid, long, voice) for long in upper]
-    figures = _figures(laid, upper, named, spots, units, voice) if units else {}
+    figures = _figures(laid, upper, corners, spots, units, voice) if units else {}
     marks = body_marks(scene, view, width, height)
     blocked: list[Box] = []
     for chain in upper:
         arrow = [_flat(view, point) for point in laid.aside(chain)]
         marks += pointed(arrow)
         blocked += _along(arrow)
-    lines: list[Mark] = []
-    lengths: list[Mark] = []
-    drawn_so: list[tuple[Point, Point]] = []
-    longest_first = sorted(figures, key=lambda ends: -math.dist(*(spots[one] for one in ends)))
-    for start, finish in longest_first:
-        words = figures[start, finish]
-        ends = _parted((spots[start], spots[finish]), drawn_so, (width / 2, height / 2))
-        drawn_so.append(ends)
-        lines += [Polyline(ends, ink) for ink in (UNDER, TAPED)]
-        for spot, end in zip((spots[start], spots[finish]), ends, strict=True):
-            lines += [Polyline((spot, end), FROM_JOINT)] if spot != end else []
-        box = _length_box(*ends, words, [*spots.values()], blocked)
-        lengths += _length(box, words)
-        blocked.append(box)
+    bodies = _body_boxes(scene, view)
+    eyes: list[Eye] = []
+    if seat:
+        size = (width, height)
+        eye = eye_at(scene, view, seat.camera, seat.joints, size)
+        eyes = [_clear_of([*blocked, *bodies], eye, size)]
+        blocked.append(_about(eyes[0]))
+    lines = taped_lines(figures, spots, blocked, (width / 2, height / 2))
     overall, sizes = _overall(scene, view, units, voice) if units else ([], ())
-    height = _with_legend(legend, blocked, height)
+    left = SIDE_PT if units else 2.0
+    height = _with_legend(legend, left, [*blocked, *bodies], height)
     corner = [
         Label(
-            (2.0, height - LEGEND_PT * (row + 1)), words, LABEL_PT, INK, anchor="start", bold=True
+            (left, height - LEGEND_PT * (row + 1)), words, LABEL_PT, INK, anchor="start", bold=True
         )
         for row, words in enumerate(legend)
     ]
-    blocked.append(_corner_box(legend, height))
-    tags = place_tags(list(spots.items()), width, height, size=LABEL_PT, blocked=blocked)
+    blocked.append(_corner_box(legend, left, height))
+    placed = place_tags(list(spots.items()), width, height, size=LABEL_PT, blocked=blocked)
     firsts = {long.chain.joints[0] for long in upper}
     dots = [mark for joint, at in spots.items() for mark in joint_dot(at, tied=joint in firsts)]
-    drawn = (*marks, *lines, *lengths, *overall, *corner, *leaders(tags), *dots, *joint_tags(tags))
+    drawn = (*marks, *lines, *overall, *corner, *leaders(placed), *dots, *joint_tags(placed))
+    drawn = (*drawn, *eye_marks(eyes, (width, height)))
     alt = _words(upper, figures, sizes, legend, voice)
     return Picture(width, height, drawn, f"{told} {alt}", (("picture", "floor plan"),))
 
 
-def _corner_box(legend: Sequence[str], height: float) -> Box:
+def _clear_of(arrows: Sequence[Box], eye: Eye, size: tuple[float, float]) -> Eye:
+    """An eye stepped back until it lies on no arrow, as far as the page goes."""
+    back = (-math.cos(eye.turn), -math.sin(eye.turn))
+    for _ in range(MOST_BACK):
+        x, y = (a + BACK_PT * b for a, b in zip(eye.at, back, strict=True))
+        inside = EYE_PT < x < size[0] - EYE_PT and EYE_PT < y < size[1] - EYE_PT
+        if not inside or not any(boxes_meet(_about(eye), arrow) for arrow in arrows):
+            break
+        eye = replace(eye, at=(x, y))
+    return eye
+
+
+def _about(eye: Eye) -> Box:
+    (x, y), half = eye.at, EYE_PT / 2
+    return (x - half, y - half, x + half, y + half)
+
+
+def upper_chains(framework: Framework) -> list[LongChain]:
+    """The chains that lie uppermost, all of a piece that has none at its back."""
+    upper = [chain for chain in framework.chains if chain.layer is not Layer.BACK]
+    return upper or list(framework.chains)
+
+
+def _spots(
+    laid: LaidChains,
+    view: PaperView,
+    upper: Sequence[LongChain],
+    corners: Mapping[str, Sequence[str]],
+    tags: Collection[str],
+    *,
+    every: bool,
+) -> dict[str, Point]:
+    """Where the joints lie on the page that are named."""
+    named = [joint for one in corners.values() for joint in one]
+    named += [joint for long in upper for joint in long.chain.joints if every or joint in tags]
+    named += [long.chain.joints[0] for long in upper]
+    return {joint: _on_page(view, laid, joint) for joint in named}
+
+
+def _corner_box(legend: Sequence[str], left: float, height: float) -> Box:
     """Where the legend stands, at the upper left."""
     wide = max(text_width(words, LABEL_PT, bold=True) for words in legend)
-    return (0.0, height - LEGEND_PT * len(legend) - 7, wide + 6, height)
+    return (left - 2, height - LEGEND_PT * len(legend) - 7, left + wide + 4, height)
 
 
-def _with_legend(legend: Sequence[str], arrows: Sequence[Box], height: float) -> float:
-    """The height of the picture, with room for the legend above the arrows that it would meet."""
-    box = _corner_box(legend, height)
-    met = [arrow[3] for arrow in arrows if _meets(box, arrow)]
+def _with_legend(legend: Sequence[str], left: float, drawn: Sequence[Box], height: float) -> float:
+    """The height of the picture, with room for the legend above what is drawn that it would
+    meet."""
+    box = _corner_box(legend, left, height)
+    met = [other[3] for other in drawn if boxes_meet(box, other)]
     return height + max(0.0, max(met) - box[1]) if met else height
+
+
+def _body_boxes(scene: Scene, view: PaperView) -> list[Box]:
+    """The boxes of the balloons on the page."""
+    flat, _ = view.place(scene.bodies.centre)
+    radius = scene.bodies.radius * view.scale
+    low, high = flat - radius[:, None], flat + radius[:, None]
+    return [
+        (float(a), float(b), float(c), float(d)) for (a, b), (c, d) in zip(low, high, strict=True)
+    ]
 
 
 def _view(
@@ -182,34 +234,6 @@ def _figures(
     }
 
 
-def _parted(
-    ends: tuple[Point, Point], others: Sequence[tuple[Point, Point]], middle: Point
-) -> tuple[Point, Point]:
-    """A line moved towards the middle of the picture, as often as it takes, until it lies on none
-    of the others."""
-    (x0, y0), (x1, y1) = ends
-    length = math.dist(*ends)
-    across = (-(y1 - y0) / length, (x1 - x0) / length)
-    inward = (middle[0] - (x0 + x1) / 2) * across[0] + (middle[1] - (y0 + y1) / 2) * across[1]
-    by = math.copysign(PARTED_PT, inward)
-    moved = ends
-    while any(_lies_along(moved, other) for other in others):
-        a, b = ((x + by * across[0], y + by * across[1]) for x, y in moved)
-        moved = (a, b)
-    return moved
-
-
-def _lies_along(one: tuple[Point, Point], other: tuple[Point, Point]) -> bool:
-    """Whether a line lies on a longer one, as far as can be seen."""
-    (x0, y0), (x1, y1) = other
-    length = math.dist(*other)
-    along, across = ((x1 - x0) / length, (y1 - y0) / length), (-(y1 - y0), x1 - x0)
-    off = [((x - x0) * across[0] + (y - y0) * across[1]) / length for x, y in one]
-    run = [(x - x0) * along[0] + (y - y0) * along[1] for x, y in one]
-    apart = max(run) <= PARTED_PT or min(run) >= length - PARTED_PT
-    return max(map(abs, off)) < PARTED_PT / 2 and not apart
-
-
 def _along(arrow: Sequence[Point]) -> list[Box]:
     """Boxes along an arrow, on which no tag is to lie."""
     found = []
@@ -219,29 +243,6 @@ def _along(arrow: Sequence[Point]) -> list[Box]:
             x, y = (a + (b - a) * n / parts for a, b in zip(start, finish, strict=True))
             found.append((x - ARROW_PT / 2, y - ARROW_PT / 2, x + ARROW_PT / 2, y + ARROW_PT / 2))
     return found
-
-
-def _length_box(
-    start: Point, finish: Point, words: str, spots: Sequence[Point], taken: Sequence[Box]
-) -> Box:
-    """The box of the length of a line, where it covers least."""
-    half, tall = text_width(words, FIGURE_PT, bold=True) / 2 + 2, FIGURE_PT
-    boxes = []
-    for share in ALONG:
-        x, y = (a + (b - a) * share for a, b in zip(start, finish, strict=True))
-        boxes.append((x - half, y - tall / 2 - 1, x + half, y + tall / 2 + 1))
-    held = [*taken, *((x - 6, y - 6, x + 6, y + 6) for x, y in spots)]
-    return min(boxes, key=lambda one: sum(_meets(one, other) for other in held))
-
-
-def _length(box: Box, words: str) -> list[Mark]:
-    at = ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2 - FIGURE_PT * 0.36)
-    plate = rounded_box(box, 2.0, Ink(fill="#FFFFFF"))
-    return [plate, Label(at, words, FIGURE_PT, DARK, bold=True)]
-
-
-def _meets(one: Box, other: Box) -> bool:
-    return one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]
 
 
 def _overall(

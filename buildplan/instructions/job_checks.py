@@ -8,7 +8,7 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.corners import bare
 from buildplan.instructions.courses import new_widths
 from buildplan.instructions.joining import meeting
-from buildplan.instructions.measuring import rings_above_floor, sides_along
+from buildplan.instructions.measuring import rings_above_floor, sides_together
 from buildplan.sequence.model import Kind, Step
 
 
@@ -21,7 +21,7 @@ def job_checks(context: Context, steps: Sequence[Step]) -> list[str]:
     ]
     return [
         *bare(context, steps),
-        *sides_along(context, braces),
+        *sides_together(context, braces),
         *(meeting(context, joints) if joints else []),
         *(said for step in steps for said in new_widths(context, step)),
         *(said for step in steps if joints for said in rings_above_floor(context, step)),

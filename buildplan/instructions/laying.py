@@ -37,6 +37,20 @@ def lay(context: Context, step: Step) -> Wording:
     )
 
 
+def laid_by_plan(context: Context, step: Step) -> str:
+    """How chains are laid by a plan of the floor, without what the plan shows: how far the chains
+    lie apart, which way their numbers run."""
+    joint = step.operations[0].joints[0]
+    laid, part = context.framework.built_with(joint), context.framework.part_at(joint)
+    first = part is None or part is context.framework.parts[0]
+    order = context.voice.listed([_placed(context.voice, long) for long in _lowest_first(laid)])
+    return sentences(
+        _floor(context.voice, first),
+        _lay_flat(context.voice, laid, order),
+        *_joint_on_joint(context.voice, laid, _lies_on(laid)),
+    )
+
+
 def _floor(voice: Voice, first: bool) -> str:
     if first:
         return voice.say("Clear and sweep a floor larger than the piece.")
@@ -94,6 +108,14 @@ def _laid(context: Context, laid: Framework) -> list[str]:
 
 def _on_one_another(voice: Voice, laid: Framework, over: dict[str, str]) -> Iterator[str]:
     """Which joints lie on which, and how far apart those are that do not."""
+    yield from _joint_on_joint(voice, laid, over)
+    if not _is_outline(laid):
+        above = [long.chain.joints[0] for long in laid.chains if long.layer is not Layer.BACK]
+        yield voice.say("{joints} lie a balloon apart.", joints=voice.listed(above))
+
+
+def _joint_on_joint(voice: Voice, laid: Framework, over: dict[str, str]) -> Iterator[str]:
+    """Which joints lie on which."""
     pairs = [
         voice.say("{front} on {back}", front=joint, back=laid.mirror[joint])
         for joint in _firsts(laid)
@@ -106,9 +128,6 @@ def _on_one_another(voice: Voice, laid: Framework, over: dict[str, str]) -> Iter
             if laid.closed
             else voice.say("Lay joint on joint: {joints}, and so on to the end.", joints=joints)
         )
-    if not _is_outline(laid):
-        above = [long.chain.joints[0] for long in laid.chains if long.layer is not Layer.BACK]
-        yield voice.say("{joints} lie a balloon apart.", joints=voice.listed(above))
 
 
 def _lay_flat(voice: Voice, laid: Framework, order: str) -> str:

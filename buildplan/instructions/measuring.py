@@ -12,6 +12,7 @@ from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import chain_letters
 from buildplan.instructions.model import Side, Span
 from buildplan.language.messages import Value, message
+from buildplan.language.phrases import first_to_last
 from buildplan.sequence.model import Operation, Step
 
 # What is shorter is read from a tape in whole inches or centimetres alone.
@@ -62,16 +63,39 @@ def sides_along(context: Context, braces: Sequence[Operation]) -> list[str]:
     return [_side(context, side) for side in ended]
 
 
+def sides_together(context: Context, braces: Sequence[Operation]) -> list[str]:
+    """The same, sides that are as long told together after the first of the piece."""
+    numbers = [brace.brace for brace in braces]
+    ended = [context.figures.sides[n] for n in numbers if n in context.figures.sides]
+    alike: dict[str, list[str]] = {}
+    told = []
+    for side in ended:
+        if _is_first(context, side):
+            told.append(_side(context, side))
+            continue
+        said = context.voice.say("{length} ({low} to {high})", **_lengths(context, side.span))
+        alike.setdefault(said, []).append(first_to_last(context.voice, *_ends(context, side)))
+    for said, sides in alike.items():
+        listed = context.voice.listed(sides)
+        told.append(context.voice.say("{sides}: {length}.", sides=listed, length=said))
+    return told
+
+
+def _is_first(context: Context, side: Side) -> bool:
+    return side.last == min(other.last for other in context.figures.sides.values())
+
+
+def _ends(context: Context, side: Side) -> tuple[str, str]:
+    """The joints of the first chain that a side is between."""
+    first, last = (context.framework.brace[number] for number in (side.first, side.last))
+    return first.section[0], last.section[0]
+
+
 def _side(context: Context, side: Side) -> str:
     """How long a side is along its first chain; that a tape lies there is told of the first."""
-    voice, sides = context.voice, context.figures.sides.values()
-    first, last = (context.framework.brace[number] for number in (side.first, side.last))
-    told: dict[str, Value] = {
-        "first": first.section[0],
-        "last": last.section[0],
-        **_lengths(context, side.span),
-    }
-    if side.last == min(other.last for other in sides):
+    voice, (first, last) = context.voice, _ends(context, side)
+    told: dict[str, Value] = {"first": first, "last": last, **_lengths(context, side.span)}
+    if _is_first(context, side):
         return voice.say(
             "A tape along the chain from knot {first} to knot {last} says {length} ({low} to"
             " {high}).",

@@ -63,15 +63,14 @@ def lifted_on(context: Context, step: Step) -> Iterator[str]:
         yield from _turned_up(context, [one for one in parts if told and one in told.lying])
         yield voice.say_count(
             "{people} people take part {parts} at both sides, both hands round joints, never by one"
-            " balloon, lift it to its place, upright, and hold it there until the last row of step"
-            " {step} is locked; one more ties and locks.",
+            " balloon, lift it to its place, upright, and hold it there until its last tie is"
+            " locked; one more ties and locks.",
             "{people} people take parts {parts}, tied together by now, at both sides, both hands"
             " round joints, never by one balloon, lift them to their place, upright, and hold them"
-            " there until the last row of step {step} is locked; one more ties and locks.",
+            " there until their last tie is locked; one more ties and locks.",
             len(parts),
             people=step.of_kind(Kind.JOIN)[0].people - 1,
             parts=voice.listed(list(parts)),
-            step=_last_tying(context, step, frozenset(parts)),
         )
 
 
@@ -101,16 +100,15 @@ def _turned_and_lifted(context: Context, step: Step, parts: tuple[str, ...]) -> 
     return context.voice.say_count(
         "Part {parts} was built lying. {people} people take it at both sides, both hands round"
         " joints beside those that are tied, never by one balloon, turn it up, its front to the"
-        " front, lift it to its place and bear it until the last row of step {step} is locked:"
-        " nothing else does. One more ties and locks.",
+        " front, lift it to its place and bear it until its last tie is locked: nothing else does."
+        " One more ties and locks.",
         "Parts {parts}, tied together by now, were built lying. {people} people take them at both"
         " sides, both hands round joints beside those that are tied, never by one balloon, turn"
-        " them up, their front to the front, lift them to their place and bear them until the last"
-        " row of step {step} is locked: nothing else does. One more ties and locks.",
+        " them up, their front to the front, lift them to their place and bear them until their"
+        " last tie is locked: nothing else does. One more ties and locks.",
         len(parts),
         people=step.of_kind(Kind.JOIN)[0].people - 1,
         parts=context.voice.listed(list(parts)),
-        step=_last_tying(context, step, frozenset(parts)),
     )
 
 
@@ -184,7 +182,7 @@ def high_up(context: Context, step: Step) -> Iterator[str]:
     high = [name for name in names if name in told.high and name not in told.higher]
     if high == names and len(names) > 1:
         yield voice.say(
-            "The joints of this step are high: work from a steady step stool, and have somebody"
+            "The joints tied here are high: work from a steady step stool, and have somebody"
             " hold it."
         )
     elif high:

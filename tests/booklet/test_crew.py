@@ -103,6 +103,11 @@ def test_the_bags_add_up_to_what_stands_below_them(book: Book, printed: bytes) -
     assert sum(each) == total
 
 
+def test_no_step_of_the_training_is_named(printed: bytes) -> None:
+    """A crew has jobs."""
+    assert not re.search(r"\bsteps? \d", words_of(printed))
+
+
 def test_a_bag_of_balls_is_filled_as_loose_balls_fill(book: Book) -> None:
     """Random close packing of spheres fills about 0.64 of the space (from memory); the locks
     are spheres of the gauge's diameter, 4/3 pi r^3 each."""

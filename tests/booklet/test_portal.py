@@ -24,8 +24,8 @@ from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.training.practice_page import practice_of
 from buildplan.booklet.training.same_work import in_full
 from buildplan.drawing.closeup import close_up
-from buildplan.drawing.floor_plan import TAPED
 from buildplan.drawing.marks import Circle, Label, Polyline
+from buildplan.drawing.taped_lines import TAPED
 from buildplan.sequence.model import Kind, Step
 
 
@@ -152,6 +152,7 @@ def test_a_crew_reads_an_equal_part_once(book: Book) -> None:
     """The rows of the first column stand there, and one line for the second."""
     crew = replace(book, edition="crew")
     text = " ".join(words_of_pages(print_booklet(crew)))
+    assert not re.search(r"\bsteps? \d", text), "a crew has jobs"
     assert "Parts L and R are alike: do as jobs" in text
     assert "read R for L" in text
     assert "before the next: L.B1 L.B2 L.B3 L.B4" in text

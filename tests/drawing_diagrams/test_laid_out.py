@@ -12,10 +12,11 @@ import pytest
 from diagram_pieces import assert_inside, assert_readable, pieces, star
 
 from buildplan.drawing.bodies import finished
-from buildplan.drawing.floor_plan import TAPED, floor_plan
+from buildplan.drawing.floor_plan import floor_plan
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.laid_out import LaidChains, laid_layers
 from buildplan.drawing.marks import Circle, Curve, Picture, Point, Polyline
+from buildplan.drawing.taped_lines import TAPED
 from buildplan.drawing.way_round import WAY
 from buildplan.framework.corners import corner_joints, landmarks, tagged_joints
 from buildplan.framework.model import Framework

@@ -20,6 +20,7 @@ from buildplan.document.spare_room import InSpareRoom
 from buildplan.document.text import strong
 from buildplan.drawing.ballast_plan import ballast_plan
 from buildplan.drawing.camera import CAMERAS
+from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
 from buildplan.drawing.techniques.ballast import tie_ballast
 from buildplan.evaluation.ballast import ballast_each_kg
@@ -41,7 +42,7 @@ def standing(book: Book) -> Section:
     second = [
         # what stands as it was built has been shown so with its last step
         *([] if stands else [_view(book, "corner", VIEW_HEIGHT)]),
-        _tied_on(book) or _view(book, "side", SIDE_HEIGHT),
+        Shown(tied) if (tied := ballast_tied(book)) else _view(book, "side", SIDE_HEIGHT),
         heading(voice.say("Carry it")),
         Items(carrying(book)),
     ]
@@ -92,12 +93,12 @@ def _holding_down(book: Book) -> list[str]:
     ]
 
 
-def _tied_on(book: Book) -> Shown | None:
+def ballast_tied(book: Book) -> Picture | None:
     """How ballast is tied to its first joint, of a piece that takes any."""
     at = book.examination.wind.ballast_at
     if book.shape.holding.fixed or not at:
         return None
-    return Shown(tie_ballast(book.framework, at[0], book.voice))
+    return tie_ballast(book.framework, at[0], book.voice)
 
 
 def _plan_of_bags(book: Book) -> list[Shown]:

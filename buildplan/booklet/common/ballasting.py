@@ -104,8 +104,16 @@ def before_standing(book: Book, step: Step) -> Sequence[Flowable]:
     """What is to be looked to before a piece is lifted, or let go; of any other step nothing."""
     if step.kind is not Kind.STAND_UP:
         return ()
-    voice, stands = book.voice, book.figures.stands
-    in_place = stands and not book.figures.hung
+    voice = book.voice
+    rows = [*map(strong, all_locked(book)), *ready_rows(book, step)]
+    title = voice.say("Before you let go") if book.figures.stands else voice.say("Before you lift")
+    return (Words(strong(title), after=3.0, keep=True), Items(rows, ticked=True, gap=ROW_GAP))
+
+
+def ready_rows(book: Book, step: Step) -> list[str]:
+    """Where the piece lies, and who and what is there before it is lifted, or let go."""
+    voice = book.voice
+    in_place = book.figures.stands and not book.figures.hung
     ready = []
     if book.examination.wind.ballast_at:
         ready.append(
@@ -113,8 +121,7 @@ def before_standing(book: Book, step: Step) -> Sequence[Flowable]:
             if is_ballasted(book, step)
             else voice.say("Ballast is on: {each} at each of {joints}", **_masses(book))
         )
-    rows = [
-        *map(strong, all_locked(book)),
+    return [
         *_turned(book),
         *([] if in_place else [voice.say("The way to its place is clear")]),
         voice.say(
@@ -123,8 +130,6 @@ def before_standing(book: Book, step: Step) -> Sequence[Flowable]:
         ),
         *map(plain, ready),
     ]
-    title = voice.say("Before you let go") if stands else voice.say("Before you lift")
-    return (Words(strong(title), after=3.0, keep=True), Items(rows, ticked=True, gap=ROW_GAP))
 
 
 def _turned(book: Book) -> Sequence[str]:

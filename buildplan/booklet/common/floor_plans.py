@@ -4,17 +4,20 @@ from __future__ import annotations
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.needs import tags_of
+from buildplan.booklet.common.progress import BuildProgress
 from buildplan.drawing.bodies import Scene
-from buildplan.drawing.floor_plan import floor_plan
+from buildplan.drawing.floor_plan import Seat, floor_plan
 from buildplan.drawing.laid_out import LaidChains
 from buildplan.drawing.marks import Picture
+from buildplan.drawing.seat import kneeling_beside
 from buildplan.instructions.stages import part_of_step
 from buildplan.sequence.model import Step
 
 
 def floor_plan_of(book: Book, views: Views, step: Step, width: float, height: float) -> Picture:
     """The plan of the floor of a step that lays chains out."""
-    laid, scene = _laid(book, views, step)
+    laid, scene = _laid(book, views.progress, step)
     return floor_plan(laid, scene, width, height, book.units, book.voice, whole_words(book, step))
 
 
@@ -22,14 +25,26 @@ def plan_of_every_joint(
     book: Book, views: Views, step: Step, width: float, height: float
 ) -> Picture:
     """The same of a small piece to practise on: all joints named, nothing measured."""
-    laid, scene = _laid(book, views, step)
+    laid, scene = _laid(book, views.progress, step)
     told = f"{book.voice.say('Practice piece')}."  # no step of the piece itself
     return floor_plan(laid, scene, width, height, None, book.voice, told)
 
 
-def _laid(book: Book, views: Views, step: Step) -> tuple[LaidChains, Scene]:
+def plan_with_tags(book: Book, step: Step, width: float, height: float) -> Picture:
+    """The plan of the floor with every tag of the uppermost chains, of a part with its corners
+    alone, and with the eye of the one who kneels at the first brace: what a crew lays out by."""
+    laid, scene = _laid(book, BuildProgress(book), step)
+    tags = set() if book.framework.parts else {*tags_of(book.steps)}
+    brace = laid.framework.braces[0]
+    seat = Seat(brace.section, kneeling_beside(book.framework, book.shape, brace))
+    told = f"{book.told(step).title}."
+    size = (width, height)
+    return floor_plan(laid, scene, *size, book.units, book.voice, told, tags=tags, seat=seat)
+
+
+def _laid(book: Book, progress: BuildProgress, step: Step) -> tuple[LaidChains, Scene]:
     """The chains that a step lays out, and the scene in which they lie."""
-    scene = views.progress.finished(step)
+    scene = progress.finished(step)
     own = book.framework.built_with(step.operations[0].joints[0])
     return LaidChains(own, {joint: scene.shape.at[joint][:2] for joint in own.joints}), scene
 

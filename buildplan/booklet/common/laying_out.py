@@ -28,7 +28,7 @@ def laid_blocks(book: Book, views: Views, step: Step) -> list[Flowable]:
     """Words beside the layers, the plan in what is left of the page, and what is to be ticked. Of a
     part that is laid as one before it the plan alone, beside the words."""
     measure = book.paper.measure
-    measured = plain(_measured(book, step))
+    measured = plain(plan_measured(book, step))
     told = [*words_of(book, step), Items([*ticks(book, step), measured], True, ROW_GAP)]
     if is_of_later_part(book, step) and measure >= ABREAST_FROM:
         beside = floor_plan_of(book, views, step, *PLAN_BESIDE)
@@ -45,7 +45,7 @@ def laid_blocks(book: Book, views: Views, step: Step) -> list[Flowable]:
     return [head, Filled([], plan, least=LEAST_PLAN)]
 
 
-def _measured(book: Book, step: Step) -> str:
+def plan_measured(book: Book, step: Step) -> str:
     """What a tape has to say of the plan: balloons differ, and so do lengths laid out with them."""
     links = book.framework.built_with(step.operations[0].joints[0]).links
     within = max(book.framework.balloons[link.balloon].tie_within for link in links)

@@ -54,7 +54,7 @@ def first_moves(
     diagram `height` points high. Those of `taught` kinds of work on the piece are shown
     elsewhere."""
     if step.kind is Kind.STAND_UP:
-        return (_stood_up(book, step),)
+        return (stood_up_picture(book, step, STAND_UP_SIZE),)
     if step.kind is Kind.TURN_OVER:
         hands = _by_kind(book, step, frozenset({Kind.TURN_OVER}))
         return (*_flat(hands), _turned(book, step))
@@ -168,15 +168,15 @@ def _move(book: Book, operation: Operation) -> Hashable:
     return kind
 
 
-def _stood_up(book: Book, step: Step) -> Picture:
+def stood_up_picture(book: Book, step: Step, size: tuple[float, float]) -> Picture:
     """How the piece comes up from where it was braced, front up; how it stands, where it was
-    built standing."""
+    built standing. `size` is in points."""
     if book.figures.stands:
         return finished_picture(
             book.framework,
             book.shape,
             CAMERAS["corner"],
-            *STAND_UP_SIZE,
+            *size,
             patterns=book.patterns,
             alt=book.voice.say("{piece} standing, seen from a corner.", piece=book.framework.name),
         )
@@ -191,7 +191,7 @@ def _stood_up(book: Book, step: Step) -> Picture:
     stays = book.voice.say("thick line: stays down")
     bags = book.examination.wind.ballast_at
     draw = lifting_up_picture if is_long(book.shape) else standing_up_picture
-    return draw(book.framework, book.shape, *STAND_UP_SIZE, words, people, stays, bags)
+    return draw(book.framework, book.shape, *size, words, people, stays, bags)
 
 
 def _turned(book: Book, step: Step) -> Picture:

@@ -101,16 +101,20 @@ def ticks(book: Book, step: Step) -> list[str]:
     """What is to be ticked: the rows of the step, the ballast where it comes on, the
     tags that come off in the end, and the check."""
     late = step.kind is Kind.STAND_UP and is_ballasted(book, step)
-    rows = [*book.told(step).rows, *([ballast_row(book)] if late else [])]
-    tags = len(tags_of(book.steps)) if step.kind is Kind.STAND_UP else 0
-    if tags:
-        rows.append(
-            book.voice.say(
-                "Take off all {number} tags: tear off beside the lock what it holds fast",
-                number=tags,
-            )
-        )
+    rows = [*book.told(step).rows, *([ballast_row(book)] if late else []), *tags_off(book, step)]
     return [*(plain(words) for words in rows), check_words(book, step)]
+
+
+def tags_off(book: Book, step: Step) -> list[str]:
+    """That the tags come off, once a piece has been stood up."""
+    tags = len(tags_of(book.steps)) if step.kind is Kind.STAND_UP else 0
+    if not tags:
+        return []
+    return [
+        book.voice.say(
+            "Take off all {number} tags: tear off beside the lock what it holds fast", number=tags
+        )
+    ]
 
 
 def check_words(book: Book, step: Step) -> str:

@@ -4,22 +4,16 @@ from __future__ import annotations
 
 from reportlab.platypus import Flowable
 
+from buildplan.booklet.common.after import ballast_tied
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.holding import fastening
-from buildplan.booklet.common.loads import (
-    filled_words,
-    joints_words,
-    mass_words,
-)
-from buildplan.booklet.common.manner import hold_words
+from buildplan.booklet.common.loads import filled_words, joints_words, mass_words
 from buildplan.design.measures import speed_words
-from buildplan.document.blocks import Items, heading
-from buildplan.document.layout import beside
+from buildplan.document.blocks import Items, Shown, heading
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
 from buildplan.evaluation.ballast import ballast_kg
 from buildplan.language.messages import mark
-from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.shape.holding import DRAUGHT_M_PER_S
 from buildplan.shape.whereabouts import group_words
@@ -34,47 +28,42 @@ WINDS = (
 CLOSEST_ROWS = 1.2
 
 
-def arriving(book: Book) -> list[Flowable]:
-    """Where it stands and what holds it there; ballast; sun and wind."""
+def placing(book: Book) -> list[Flowable]:
+    """Where it stands, and what holds it there; how ballast is tied, where it takes any."""
     voice = book.voice
-    return [
-        *beside(book.paper, _placing(book), _weather(voice)),
-        *([_ballast(book)] if book.examination.wind.ballast_at else []),
-    ]
-
-
-def _placing(book: Book) -> list[Flowable]:
-    """Where it stands, and what holds it there."""
-    voice = book.voice
-    feet = strong(voice.tell(group_words(book.shape, book.shape.standing.feet)))
-    ballasted = book.examination.wind.ballast_at
-    weighed = strong(joints_words(ballasted, voice))
+    feet, ballasted = book.shape.standing.feet, book.examination.wind.ballast_at
     tips = voice.decimal(book.facts.tip_angle_deg, 1)
-    leans = (
-        voice.say("Ballast low at {joints}, the same on each", joints=weighed),
+    weighed = [
+        voice.say(
+            "Ballast low at {joints}, the same on each",
+            joints=strong(joints_words(ballasted, voice)),
+        ),
         voice.say(
             "It goes over when it leans {angle} in its worst direction (estimate)",
             angle=strong(voice.say("{angle} degrees", angle=tips)),
         ),
+    ]
+    stands = voice.say(
+        "Stands on {joints}", joints=strong(voice.tell(group_words(book.shape, feet)))
     )
+    tied = ballast_tied(book)
     return [
         heading(voice.say("Where it stands")),
         Items(
             (
                 voice.say("Ask the venue which spot; exits, stairs and sockets stay clear"),
-                sentences(
-                    voice.say("Stand it on {joints}, lift together on a count.", joints=feet),
-                    hold_words(book),
-                ),
+                *([] if set(ballasted) == set(feet) else [stands]),
                 *fastening(book),
-                *(leans if ballasted else ()),
+                *(weighed if ballasted else []),
             ),
             ticked=True,
+            gap=2.5,
         ),
+        *([Shown(tied, book.paper.picture_scale)] if tied else []),
     ]
 
 
-def _weather(voice: Voice) -> list[Flowable]:
+def weather(voice: Voice) -> list[Flowable]:
     """What sun and wind do to it.
 
     Charles: volume goes with absolute temperature; 308.15 K / 293.15 K = 1.051.
@@ -95,17 +84,15 @@ def _weather(voice: Voice) -> list[Flowable]:
                     "Outdoors tie it to something that holds as well, keep people clear, "
                     "or keep it indoors"
                 ),
-                voice.say(
-                    "Wind rising, rain or lightning: take it down at once. Who decides: "
-                    "____________________"
-                ),
             )
         ),
     ]
 
 
-def _ballast(book: Book) -> Grid:
-    """The weight that holds it in each wind, and what it fills."""
+def ballast_table(book: Book) -> list[Flowable]:
+    """The weight that holds it in each wind, and what it fills; of a piece that takes ballast."""
+    if not book.examination.wind.ballast_at:
+        return []
     voice = book.voice
     head = (
         voice.say("Ballast that holds it (estimates)"),
@@ -124,4 +111,4 @@ def _ballast(book: Book) -> Grid:
         )
         for name, gust, mass in masses
     )
-    return Grid(head, rows, (72, 18, 38, 92), pad=CLOSEST_ROWS)
+    return [Grid(head, rows, (80, 20, 40, 78), pad=CLOSEST_ROWS, after=6)]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
+from itertools import groupby
 
 from reportlab.platypus import Flowable
 
@@ -14,12 +15,13 @@ from buildplan.booklet.common.loads import all_bulk_words, bulk_words
 from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.needs import TAGS, TOOLS, tags_of
 from buildplan.booklet.common.phone_code import code_at_step
+from buildplan.booklet.crew.arriving import ballast_table
 from buildplan.booklet.crew.standing_so_far import turn_lines
 from buildplan.business.buying.packing import Bag
 from buildplan.business.buying.shopping import packs_words
 from buildplan.design.measures import gauged_words
 from buildplan.document.blocks import Items, Words, heading
-from buildplan.document.layout import Columns, is_wide
+from buildplan.document.layout import Columns, in_pairs, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import SMALL, plain, strong, unbroken
 from buildplan.evaluation import balloon_words
@@ -41,12 +43,10 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
     blocks = _balloons(book)
     first = next((job for job in work if job.portable), None)
     blocks += code_at_step(book, first.steps[0]) if first else []
-    for job in work:
-        if job.portable:
-            title = job_title(voice, job, book.told)
-            name = voice.say("Job {number}: {title}", number=job.number, title=title)
-            blocks.append(heading(name))
-            blocks.append(Items(tuple(_lines(book, job.steps)), ticked=True, gap=2.5))
+    portable = [job for job in work if job.portable]
+    for short, several in groupby(portable, key=lambda job: len(_lines(book, job.steps)) == 1):
+        told = [_job(book, job) for job in several]
+        blocks += in_pairs(book.paper, told) if short else [b for one in told for b in one]
     rows = tuple(
         (
             strong(unbroken(bag.label) if is_wide(book.paper) else bag.label),
@@ -93,6 +93,13 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
         ),
     ]
     return blocks
+
+
+def _job(book: Book, job: Job) -> list[Flowable]:
+    """A job under its name, a line to tick for each of its steps."""
+    title = job_title(book.voice, job, book.told)
+    name = book.voice.say("Job {number}: {title}", number=job.number, title=title)
+    return [heading(name), Items(tuple(_lines(book, job.steps)), ticked=True, gap=2.5)]
 
 
 def _balloon(book: Book, balloon: BalloonType, colour: str) -> str:
@@ -173,8 +180,9 @@ def loading(book: Book, work: Sequence[Job]) -> list[Flowable]:
     first, last = tools, [*holding, *people]
     name = heading(voice.say("Load list, beside the bags"))
     if not is_wide(book.paper):
-        return [name, *first, *last, *_all_tags(book, work)]
-    return [name, Columns((first, last), whole=False), *_all_tags(book, work)]
+        return [name, *first, *last, *_all_tags(book, work), *ballast_table(book)]
+    columns = Columns((first, last), whole=False)
+    return [name, columns, *_all_tags(book, work), *ballast_table(book)]
 
 
 def _ticked(lines: Sequence[str]) -> Items:

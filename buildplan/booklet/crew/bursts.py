@@ -21,11 +21,11 @@ from buildplan.language.messages import Message
 from buildplan.language.phrases import sentences
 from buildplan.sequence.repair import Act, AlikeRepairs, Deed, repairs, ways_of
 
-WIDTH, HEIGHT = 140.0, 74.0
+WIDTH, HEIGHT = 122.0, 66.0
 CLOSE = 1.0
 LONGEST_BESIDE = 150  # letters of a list that has room beside the picture
 ALWAYS = frozenset({Deed.OPEN, Deed.UNDO, Deed.SIZE, Deed.LOCK})  # told once for all ways
-PICTURE_SHARE, PICTURE_GAP = 0.58, 10.0  # of the width of a way
+PICTURE_SHARE, PICTURE_GAP = 0.5, 8.0  # of the width of a way
 
 
 def bursts(book: Book) -> list[Flowable]:

@@ -13,6 +13,7 @@ from buildplan.booklet.common.walking_through import walked_through
 from buildplan.business.buying.packing import Bag
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, heading
+from buildplan.document.layout import Columns, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
 from buildplan.evaluation.passing import Ease, WayThrough, ways
@@ -32,7 +33,7 @@ WAY_IN = (
     mark("Lift: inside"),
     mark("Inner door, corridor"),
 )
-SHARES = (88, 30, 31, 35, 24)
+SHARES, HALF_SHARES = (88, 30, 31, 35, 24), (112, 41, 43, 46)
 CLOSE_ROWS = 1.2
 
 
@@ -42,7 +43,7 @@ def does_it_fit(book: Book, packed: Sequence[Bag]) -> list[Flowable]:
     return [
         heading(voice.say("Does it fit? Measure on arrival, before a bag is opened")),
         *([] if _is_built_in_place(book) and not book.doors else [_poses(book)]),
-        _way_in(book),
+        *_way_in(book),
         *_given(book),
         Items((*_in_loads(book, packed), *walked_through(book))),
     ]
@@ -75,10 +76,12 @@ def _poses(book: Book) -> Grid:
     return Grid(head, rows, SHARES, frozenset({1, 2, 3}), pad=CLOSE_ROWS, after=8)
 
 
-def _way_in(book: Book) -> Grid:
-    """The openings on the way: those that are given with their sizes, the others to measure."""
+def _way_in(book: Book) -> list[Flowable]:
+    """The openings on the way: those that are given with their sizes; the others to measure, two
+    tables abreast where the paper is wide."""
     voice = book.voice
-    names = (*VEHICLE, *(() if book.doors else WAY_IN))
+    given = [*(_door_row(book, way) for way in ways(book, book.doors))]
+    measured = [voice.say(name) for name in (*VEHICLE, *(() if book.doors else WAY_IN))]
     head = (
         voice.say("On the way"),
         voice.say("Clear width"),
@@ -86,9 +89,15 @@ def _way_in(book: Book) -> Grid:
         voice.say("Length inside"),
         voice.say("Pose"),
     )
-    rows = [*(_door_row(book, way) for way in ways(book, book.doors))]
-    rows += [(voice.say(name), "", "", "", "") for name in names]
-    return Grid(head, rows, SHARES, pad=CLOSE_ROWS, after=8)
+    if given or not is_wide(book.paper):
+        rows = [*given, *((name, "", "", "", "") for name in measured)]
+        return [Grid(head, rows, SHARES, pad=CLOSE_ROWS, after=8)]
+    half = (len(measured) + 1) // 2
+    halves = [
+        [Grid(head[:-1], [(name, "", "", "") for name in some], HALF_SHARES, pad=CLOSE_ROWS)]
+        for some in (measured[:half], measured[half:])
+    ]
+    return [Columns(halves, after=2)]
 
 
 def _door_row(book: Book, way: WayThrough) -> tuple[str, ...]:

@@ -15,7 +15,6 @@ from buildplan.instructions.stages import part_of_step
 from buildplan.language.phrases import clauses, first_to_last
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
-from buildplan.sequence.model import Step
 
 
 def equal_part(book: Book, job: Job) -> str:
@@ -36,10 +35,9 @@ def equal_part_blocks(
     first = [step.repeats for step in steps if step.repeats is not None]
     like = part_of_step(book.framework, book.steps[first[0] - 1])
     head = voice.say(
-        "Part {part}, jobs {jobs} ({steps})",
+        "Part {part}, jobs {jobs}",
         part=name,
         jobs=_range(voice, run[0].number, run[-1].number),
-        steps=steps_words(steps, voice),
     )
     told = voice.say(
         "Parts {first} and {part} are alike: do as jobs {jobs} say, and read {part} for {first}. "
@@ -50,14 +48,6 @@ def equal_part_blocks(
         counts=clauses(voice, standing(book, steps)),
     )
     return [heading(head), Items((plain(told),), ticked=True)]
-
-
-def steps_words(steps: Sequence[Step], voice: Voice) -> str:
-    """`step 3`, `steps 3 to 9`."""
-    first, last = steps[0].number, steps[-1].number
-    if first == last:
-        return voice.say("step {number}", number=first)
-    return voice.say("steps {first} to {last}", first=first, last=last)
 
 
 def _range(voice: Voice, first: int, last: int) -> str:

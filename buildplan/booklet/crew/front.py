@@ -135,7 +135,9 @@ def _figures(book: Book, plan: Timetable) -> tuple[str, ...]:
 
 
 def _place(place: WorkPlace, voice: Voice) -> str:
-    return voice.say("Beforehand" if place is WorkPlace.WORKSHOP else "On site")
+    if place is WorkPlace.WORKSHOP:
+        return voice.say("Beforehand")
+    return voice.say("On site")
 
 
 def _parts(book: Book) -> list[str]:

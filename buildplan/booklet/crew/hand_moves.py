@@ -60,7 +60,7 @@ def hand_moves(book: Book) -> list[Flowable]:
     rows = _in_rows(found, ABREAST if is_wide(book.paper) else 1)
     blocks = [block for row in rows for block in _row(book, row)]
     name = heading(book.voice.say("How it is tied"))
-    return [together(name, Words(_words(book)), *blocks[:1]), *blocks[1:]]
+    return [name, Words(_words(book)), *blocks]
 
 
 def _words(book: Book) -> str:

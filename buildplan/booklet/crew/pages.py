@@ -8,7 +8,6 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.gauges import gauges_within
-from buildplan.booklet.crew.arriving import arriving
 from buildplan.booklet.crew.before import loading, preparing
 from buildplan.booklet.crew.bursts import bursts
 from buildplan.booklet.crew.doors import does_it_fit
@@ -27,6 +26,7 @@ from buildplan.sequence.timetable import crew_of, timetable
 
 # The joint map is drawn as large as the fewest sheets allow, upright or across.
 MAP_SCALES = (1.5, 1.35, 1.25, 1.15, 1.0, 0.85)
+CLOSER = (0.95, 0.9, 0.85)  # of a sheet's height
 MAPS_BEFORE = 3  # the part of the work that the maps stand before
 
 
@@ -46,8 +46,10 @@ def crew_sections(book: Book) -> list[Section]:
         ),
         (voice.say("Who does what when"), schedule(book, work, plan)),
         (voice.say("On the floor"), assembling(book, work)),
-        (voice.say("Place it and hold it down"), arriving(book)),
-        (voice.say("While it stands, and taking it down"), while_standing(book, plan)),
+        (
+            voice.say("While it stands, and taking it down"),
+            while_standing(book),
+        ),
         (voice.say("When a balloon bursts"), bursts(book)),
     ]
     maps = large_maps(book)
@@ -69,6 +71,7 @@ def large_maps(book: Book) -> list[Section]:
     running head, to leave it the page."""
     voice = book.voice
     paper, scale, sheets = _map_sheets(book)
+    sheets = _close_set(book, paper, scale, sheets)
     sections = []
     for number, picture in enumerate(sheets):
         heads = voice.say("Joint map")
@@ -80,6 +83,23 @@ def large_maps(book: Book) -> list[Section]:
         shown = [Shown(picture, scale)]
         sections.append(Section(title, shown, heads, listed=number == 0, headed=True, paper=paper))
     return sections
+
+
+def _close_set(
+    book: Book, paper: Paper, scale: float, sheets: tuple[Picture, ...]
+) -> tuple[Picture, ...]:
+    """The sheets of a braced piece with their strips as close to one another as on so many sheets
+    they can be, where more of the booklet stands under the last of them."""
+    if paper is not book.paper or not book.framework.braces or book.framework.parts:
+        return sheets
+    room = (paper.top - paper.bottom) / scale
+    for share in CLOSER:
+        tried = joint_map(
+            book.framework, paper.measure / scale, room * share, book.voice, book.shape.at
+        )
+        if len(tried) == len(sheets) and tried[-1].height < sheets[-1].height:
+            sheets = tried
+    return sheets
 
 
 def _map_sheets(book: Book) -> tuple[Paper, float, tuple[Picture, ...]]:

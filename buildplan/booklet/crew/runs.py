@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from itertools import groupby
 
 from reportlab.platypus import Flowable
@@ -13,10 +13,12 @@ from buildplan.booklet.common.lifting import first_lift_notice
 from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.crew.corners import corners_drawn
 from buildplan.booklet.crew.courses import course_blocks, is_of_courses
-from buildplan.booklet.crew.equal_parts import equal_part, equal_part_blocks, steps_words
+from buildplan.booklet.crew.equal_parts import equal_part, equal_part_blocks
 from buildplan.booklet.crew.hand_moves import hand_moves
+from buildplan.booklet.crew.laying import floor_lines, is_laid_by_plan, laid_out
 from buildplan.booklet.crew.run_lines import RunLine, run_lines
-from buildplan.booklet.crew.standing_so_far import standing, turn_lines
+from buildplan.booklet.crew.standing_so_far import standing
+from buildplan.booklet.crew.standing_up import stood_up
 from buildplan.document.blocks import Items, Shown, Words, heading
 from buildplan.document.layout import Columns, Sparing, in_pairs, is_wide
 from buildplan.document.tables import Grid
@@ -37,18 +39,17 @@ from buildplan.instructions.setting_up import (
 )
 from buildplan.language.phrases import clauses, sentences
 from buildplan.language.voice import Voice
-from buildplan.sequence.jobs import Job, RunRow
+from buildplan.sequence.jobs import Job, JobKind, RunRow
 from buildplan.sequence.model import Kind, Step
 
 RUN_PICTURE, BESIDE_TABLE = 140.0, 140.0  # greatest heights
-LEAST_TALL = 74.0
+LEAST_TALL = 50.0
 TALL, NARROW_SHARES = 1.6, (0.74,)  # a piece so high for its width is beside its words on any paper
 # Of the width, the first of these goes to a table with which it takes hardly more height than with
 # the last: the picture beside it has the rest.
 TABLE_SHARES, PICTURE_GAP = (0.7, 0.74, 0.78, 0.82, 0.87), 8.0
 A_LINE = 16.0  # so much higher at most, for a larger picture
-CLOSEST_ROWS = 1.2
-TOLD_IN_FULL = frozenset({Kind.CLOSE_RING, Kind.LAY, Kind.STAND_UP})
+CLOSEST_ROWS = 0.8
 LONGEST_BESIDE = 220  # letters of what is told in half the width, its markup among them
 LONGEST_NAME = 20  # letters of a name that stays on one line
 
@@ -59,66 +60,61 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
     blocks = code_at_step(book, first.steps[0]) if first else []
     blocks += corners_drawn(book)
     blocks += hand_moves(book)
-    blocks += _how_to_read(book, work)
     job_of = {step.number: job.number for job in work for step in job.steps}
-    blocks += first_lift_notice(book, book.steps, job_of)
+    before = _to_be_read(book, work, job_of)
+    blocks += before.get(0, ())
     for name, run in groupby(work, key=lambda job: equal_part(book, job)):
         if name:
             blocks += equal_part_blocks(book, tuple(run), name, job_of)
             continue
         on_site = [job for job in run if not job.portable]
         for short, several in groupby(on_site, key=lambda job: _is_short(book, job)):
-            told = [_told(book, job) for job in several]
+            told = [_told(book, job, before.get(job.number, ())) for job in several]
             blocks += in_pairs(book.paper, told) if short else [b for one in told for b in one]
     return blocks
 
 
 def _is_short(book: Book, job: Job) -> bool:
     """Whether a job is a few words, so that the next one has room beside it."""
-    lines = _floor_lines(book, job.steps)
+    lines = floor_lines(book, job.steps)
+    if job.kind is JobKind.STAND_UP:
+        return False
     return not job.rows and len(lines) == 1 and len(lines[0]) <= LONGEST_BESIDE
 
 
-def _told(book: Book, job: Job) -> list[Flowable]:
+def _told(book: Book, job: Job, before: Sequence[Flowable]) -> list[Flowable]:
+    """A job under its name; what must be known `before` it stands there too."""
     voice = book.voice
-    name = voice.say(
-        "Job {number}: {title}  ({steps})",
-        number=job.number,
-        title=job_title(voice, job, book.told),
-        steps=steps_words(job.steps, voice),
-    )
+    title = job_title(voice, job, book.told)
+    name = voice.say("Job {number}: {title}", number=job.number, title=title)
     if is_of_courses(job):
         told = _beside_picture(book, course_blocks(book, job), job)
+    elif job.kind is JobKind.STAND_UP and len(job.steps) == 1:
+        told = tuple(stood_up(book, job.steps[0]))
     elif any(row.kind is not Kind.LAY for row in job.rows):
         told = _run(book, job)
     else:
-        told = (Items(tuple(_floor_lines(book, job.steps)), ticked=True),)
-    return [heading(name), *told]
+        return [heading(name), *laid_out(book, job.steps, before)]
+    return [heading(name), *before, *told]
 
 
-def _how_to_read(book: Book, work: Sequence[Job]) -> list[Flowable]:
-    """What a line of several braces means, where there is one."""
-    if not any(line.several for job in work for line in run_lines(book, job.rows)):
-        return []
+def _to_be_read(
+    book: Book, work: Sequence[Job], job_of: Mapping[int, int]
+) -> Mapping[int, Sequence[Flowable]]:
+    """When the piece may be lifted, and what a line of several braces means: by the number of the
+    job that lays out what is braced; else of the first with such a line, or 0, before all."""
+    notice = first_lift_notice(book, book.steps, job_of)
     words = book.voice.say(
         "A line of several braces gives the joints of the first and of the last: each brace is "
         "one balloon further along every chain than the one before it, and is locked before "
         "the next."
     )
-    return [Words(words)]
-
-
-def _floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:
-    lines = []
-    for step in steps:
-        told = book.told(step)
-        lines.append(
-            f"{strong(told.title)}. {plain(told.text if step.kind in TOLD_IN_FULL else '')} "
-            f"{plain(told.check)}"
-        )
-        if len(step.turns) > 1 and step.kind is not Kind.CLOSE_RING:
-            lines += turn_lines(book, step)
-    return lines
+    reads = [job for job in work if any(line.several for line in run_lines(book, job.rows))]
+    how: list[Flowable] = [Words(words)] if reads else []
+    laid = [one for one in work if one.kind is JobKind.LAY_OUT and is_laid_by_plan(book, one.steps)]
+    if laid:
+        return {laid[0].number: [*notice, *how]}
+    return {0: notice, **{job.number: how for job in reads[:1]}}
 
 
 def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
@@ -129,7 +125,6 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     tied = len(ties) == len(told) and all(row.locks for row in job.rows if row.joints in ties)
     counted = f"{clauses(voice, standing(book, job.steps))}."
     table: list[Flowable] = [
-        *([Items(tuple(_floor_lines(book, laid)), ticked=True)] if laid else []),
         *_put_together(book, job.steps),
         *(_ties(book, ties) if tied else [_table(book, job, told)]),
     ]
@@ -140,7 +135,7 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
             counts=plain(sentences(*job_checks(book.context, job.steps), counted)),
         )
     )
-    return (*_beside_picture(book, table, job), check)
+    return (*(laid_out(book, laid, ()) if laid else ()), *_beside_picture(book, table, job), check)
 
 
 def _table(book: Book, job: Job, told: Sequence[RunLine]) -> Grid:

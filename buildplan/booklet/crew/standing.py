@@ -6,26 +6,29 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book, counted_words
 from buildplan.booklet.common.going_down import going_down
+from buildplan.booklet.crew.arriving import placing, weather
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, heading
-from buildplan.document.layout import beside
+from buildplan.document.layout import Columns, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain
-from buildplan.instructions.times import duration
 from buildplan.language.phrases import clauses
-from buildplan.sequence.timetable import Timetable, WorkPlace
 
 
-def while_standing(book: Book, plan: Timetable) -> list[Flowable]:
-    """While it stands; what was different this time; taking down; waste."""
+def while_standing(book: Book) -> list[Flowable]:
+    """Where it stands and what the weather does to it; what is looked after; what was different
+    this time; taking down; waste."""
     voice = book.voice
-    after = [heading(voice.say("While it stands")), _looking_after(book)]
-    took = [heading(voice.say("This time")), _this_time(book, plan)]
-    return [
-        *beside(book.paper, after, took),
-        heading(voice.say("Take it down")),
-        _taking_down(book),
+    first = [
+        *placing(book),
+        heading(voice.say("While it stands")),
+        _looking_after(book),
+        *_this_time(book),
     ]
+    second = [*weather(voice), heading(voice.say("Take it down")), _taking_down(book)]
+    if not is_wide(book.paper):
+        return [*first, *second]
+    return [Columns((first, second), whole=False)]
 
 
 def _looking_after(book: Book) -> Items:
@@ -43,6 +46,10 @@ def _looking_after(book: Book) -> Items:
                 "Look it over each morning: locks on, feet down, ballast in place, exits clear"
             ),
             voice.say("Pick up every piece of a broken balloon at once"),
+            voice.say(
+                "Wind rising, rain or lightning: take it down at once. Who decides: "
+                "____________________"
+            ),
         ),
         ticked=True,
         gap=2.5,
@@ -66,15 +73,14 @@ def _taking_down(book: Book) -> Items:
     )
 
 
-def _this_time(book: Book, plan: Timetable) -> Grid:
-    """What was planned, beside room for what it took."""
+def _this_time(book: Book) -> list[Flowable]:
+    """Room for what came out otherwise than planned, beside the times of the schedule."""
     voice, facts, units = book.voice, book.facts, book.units
     width, height = (voice.tell(size_words(m, units)) for m in (facts.width_m, facts.height_m))
-    minutes = {part.place: duration(voice, part.minutes) for part in plan.parts}
+    planned = f"{width} x {height}"
     rows = (
-        (voice.say("Beforehand"), minutes.get(WorkPlace.WORKSHOP, ""), ""),
-        (voice.say("On site"), minutes.get(WorkPlace.SITE, ""), ""),
         (voice.say("Balloons burst"), "", ""),
-        (voice.say("Width x height, measured"), f"{width} x {height}", ""),
+        (voice.say("Width x height, measured"), planned, ""),
     )
-    return Grid(("", voice.say("Planned"), voice.say("Took")), rows, (74, 54, 26), pad=2.0)
+    head = (voice.say("This time"), voice.say("Planned"), voice.say("Took"))
+    return [Grid(head, rows, (74, 62, 22), pad=0.8)]
