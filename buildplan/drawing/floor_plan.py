@@ -42,7 +42,7 @@ BACK_PT, MOST_BACK = 3.0, 12  # an eye steps back so far at once, and so often a
 
 
 @dataclass(frozen=True)
-class Seat:
+class KneelingPlace:
     """Where somebody kneels to the first work on what is laid: the joints there, and the seat that
     close-ups of it are seen from."""
 
@@ -60,7 +60,7 @@ def floor_plan(
     told: str,
     *,
     tags: Collection[str] = (),
-    seat: Seat | None = None,
+    seat: KneelingPlace | None = None,
 ) -> Picture:
     """The chains as they lie in the end, joint 1 of the uppermost named and the corners of the
     figure, with those of `tags`, no higher than `height`; an eye where one kneels. What lies on

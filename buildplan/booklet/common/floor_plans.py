@@ -7,7 +7,7 @@ from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.needs import tags_of
 from buildplan.booklet.common.progress import BuildProgress
 from buildplan.drawing.bodies import Scene
-from buildplan.drawing.floor_plan import Seat, floor_plan
+from buildplan.drawing.floor_plan import KneelingPlace, floor_plan
 from buildplan.drawing.laid_out import LaidChains
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.seat import kneeling_beside
@@ -36,7 +36,7 @@ def plan_with_tags(book: Book, step: Step, width: float, height: float) -> Pictu
     laid, scene = _laid(book, BuildProgress(book), step)
     tags = set() if book.framework.parts else {*tags_of(book.steps)}
     brace = laid.framework.braces[0]
-    seat = Seat(brace.section, kneeling_beside(book.framework, book.shape, brace))
+    seat = KneelingPlace(brace.section, kneeling_beside(book.framework, book.shape, brace))
     told = f"{book.told(step).title}."
     size = (width, height)
     return floor_plan(laid, scene, *size, book.units, book.voice, told, tags=tags, seat=seat)
