@@ -17,6 +17,7 @@ Units = Literal["in", "cm"]
 METRES_PER_INCH = 0.0254
 KG_PER_LB = 0.45359237
 SMALL_KG = 5.0  # a pound more or less is felt in what weighs less
+NOT_FELT = 0.01  # of a load
 INCHES_PER_FOOT = 12
 EXACTLY = 4e-3  # quarters of an inch that a gauge may be off by for each inch, and be called whole
 
@@ -99,11 +100,12 @@ def load_words(mass_kg: float, places: int = 1) -> Message:
 
 def load_lb(mass_kg: float, places: int = 1) -> float:
     """The pounds that are told of equal loads at several places, all of them together: whole ones
-    rounded up, tenths to the nearest, as whoever reckons it again finds them."""
+    rounded up for more than a hundredth, tenths to the nearest, as whoever reckons it again finds
+    them."""
     each = mass_kg / places / KG_PER_LB
     if mass_kg / places < SMALL_KG:
         return places * round(10 * each) / 10
-    return places * ceil(each)
+    return places * ceil(each * (1 - NOT_FELT))
 
 
 def _shortest(value: float) -> Decimal:

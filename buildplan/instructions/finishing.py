@@ -7,7 +7,7 @@ from collections import Counter
 from buildplan.framework.model import Framework
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import Wording
-from buildplan.language.phrases import count_word, sentences
+from buildplan.language.phrases import sentences
 from buildplan.sequence.model import Step
 from buildplan.sequence.reach import WITH_ONE_AT_FOOT
 
@@ -60,7 +60,7 @@ def _in_its_colours(framework: Framework) -> bool:
 def stand_up(context: Context, step: Step) -> Wording:
     """Standing the piece up, and holding it as it must be held."""
     voice, figures = context.voice, context.figures
-    people = count_word(voice, step.operations[0].people)
+    people = step.operations[0].people
     one_at_foot = step.operations[0].people >= WITH_ONE_AT_FOOT and not (
         figures.hung or figures.stands
     )
@@ -118,7 +118,7 @@ def _at_the_foot(context: Context) -> str:
     )
 
 
-def _lifting(context: Context, people: str) -> str:
+def _lifting(context: Context, people: int) -> str:
     """How a piece comes up."""
     voice = context.voice
     if context.figures.hung:

@@ -6,7 +6,7 @@ from buildplan.instructions import rows
 from buildplan.instructions.context import Context
 from buildplan.instructions.locking import how_to_lock
 from buildplan.instructions.model import TurnWords, Wording
-from buildplan.language.phrases import count_word, sentences
+from buildplan.language.phrases import sentences
 from buildplan.sequence.model import Kind, Step, Turn
 
 
@@ -21,7 +21,7 @@ def turn_over(context: Context, step: Step) -> Wording:
                 "It takes {people} people, you among them. All take hold round the edge, both hands"
                 " round a joint, never by one balloon. Lift together on a count, turn the piece"
                 " over and lay it down with its back up.",
-                people=count_word(voice, step.operations[0].people),
+                people=step.operations[0].people,
             ),
             *how_to_lock(context, step),
         ),

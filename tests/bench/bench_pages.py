@@ -15,6 +15,7 @@ from pathlib import Path
 
 from buildplan.booklet.common.book import book_of_piece
 from buildplan.booklet.editions import SECTIONS, print_booklet
+from buildplan.design.translating import translated_design
 from buildplan.document.paper import PAPERS, large_print
 from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
 from buildplan.evaluation.seating import read_whole
@@ -40,7 +41,7 @@ def table(files: Sequence[Path], language: str, large: bool, out: Path | None) -
     print("design               edition   paper   pages  words  less than half full")
     totals: dict[str, list[int]] = {edition: [0, 0, 0] for edition in SECTIONS}
     for file in files:
-        design = read_whole(file)
+        design = translated_design(read_whole(file), language)
         found = evaluate(design, design.units if language == "en" else "cm", NEW_PARTS)
         for edition in SECTIONS:
             for name, paper in PAPERS.items():

@@ -46,8 +46,13 @@ def test_ties_that_cannot_meet_are_told_in_the_reader_s_units(units: Units, said
 
 @pytest.mark.parametrize(
     ("kg", "said"),
-    # international avoirdupois pound, 0.45359237 kg exactly; never less than the kilograms are
-    [(8.0, "8 kg (18 lb)"), (13.5, "13.5 kg (30 lb)"), (1.5, "1.5 kg (3.3 lb)")],
+    # international avoirdupois pound, 0.45359237 kg exactly; hardly less than the kilograms are
+    [
+        (5.0, "5 kg (11 lb)"),  # 11.02
+        (8.0, "8 kg (18 lb)"),
+        (13.5, "13.5 kg (30 lb)"),
+        (1.5, "1.5 kg (3.3 lb)"),
+    ],
 )
 def test_a_load_is_told_in_both_units_of_weight(kg: float, said: str) -> None:
     assert Voice().tell(load_words(kg)) == said

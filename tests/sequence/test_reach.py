@@ -297,4 +297,4 @@ def test_a_bigger_piece_takes_more_people_to_lift() -> None:
     framework, shape = net(20, 4)
     steps = plan_steps(framework, reach=find_reach(framework, shape))
     assert steps[-1].operations[0].people == 3
-    assert "three people or more" in tell_steps(steps, framework, "in", Voice())[-1].text
+    assert "3 people or more" in tell_steps(steps, framework, "in", Voice())[-1].text
