@@ -55,6 +55,17 @@ def wound_tube(cells: int, **held: Any) -> Design:
     )
 
 
+def nested(deep: int) -> Design:
+    """Triangles in a row, joined two by two, and what is joined so again, so many times over."""
+    build: dict[str, Any] = graph([("link", 0, 1), ("link", 1, 2), ("link", 2, 0)]).build.given[1]
+    whole: dict[str, Any] = {"graph": build}
+    for level in range(deep):
+        ties = [["A." + "B." * level + "J2", "B." + "A." * level + "J1"]]
+        parts = [{"name": name, "build": whole} for name in "AB"]
+        whole = {"assembly": {"parts": parts, "ties": ties, "lock": "lock"}}
+    return piece("Nested", whole)
+
+
 def grid(across: int, up: int, deep: int, wrong: int = 0) -> Design:
     """Cubes side by side, joint by joint; every `wrong`-th balloon is larger than it should be."""
     links = list(_grid_links(across, up, deep))

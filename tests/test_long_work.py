@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from awkward_pieces import grid, random_graph
+from awkward_pieces import grid, random_graph, tube, wound_tube
 
 from buildplan.commands import pieces, printing
 from buildplan.commands.expecting import tell_expected
@@ -58,6 +58,15 @@ def test_what_is_tied_at_random_takes_longer_than_what_lies_in_space() -> None:
     assert tied.across > 0.7
     assert tied.factor > 3 * lattice.factor
     assert seconds_to_work_out(tied) > 3 * seconds_to_work_out(lattice)
+
+
+def test_what_is_wound_into_itself_or_made_of_many_parts_takes_longer() -> None:
+    straight = size_of(build_framework(tube(100)))
+    wound = size_of(build_framework(wound_tube(100)))
+    assert straight.pressed == 0
+    assert wound.pressed > 3 * wound.balloons
+    assert seconds_to_work_out(wound) > 1.5 * seconds_to_work_out(straight)
+    assert seconds_to_work_out(PieceSize(3000, parts=1000)) > 50
 
 
 def test_what_is_tied_too_far_across_is_refused_before_it_is_worked_on(

@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from buildplan.framework.counts import balloon_counts
 from buildplan.framework.model import Framework
 from buildplan.shape.crossing import factor_work, share_tied_across
+from buildplan.shape.pressing import pairs_pressed
 
 # seconds for 1,000 balloons, and the power of their number by which the time grows
 WORK_OUT_S, WORK_OUT_POWER = 0.25, 1.2
@@ -22,6 +23,9 @@ COPY_S = 0.05
 # seconds for 10^9 multiplications of a factor: of what is tied to what lies beside it, which comes
 # to rest in a few steps, and more where all is tied across, which does not
 FITTING_S, ACROSS_S = 5.0, 18.0
+# seconds for a pair of balloons that lie in one another or meet at a crowded joint, and for a part
+# of an assembly, which comes to rest on those that it is tied to in many small steps
+PRESSED_S, PART_S = 9e-5, 0.06
 # seconds for a course or an outline's shape of 200 links; shares of the time to work a piece out
 SHAPE_S, SHAPE_LINKS = 0.06, 200
 COURSE_SHARE, RESIZE_SHARE = 1.0, 12.0
@@ -30,24 +34,34 @@ WORTH_SAYING_S = 20.0
 
 @dataclass(frozen=True)
 class PieceSize:
-    """What the time goes by: balloons, multiplications of one factor of their matrix, and which
-    share of the links closes no short ring."""
+    """What the time goes by: balloons, multiplications of one factor of their matrix, which share
+    of the links closes no short ring, pairs that are pressed into one another, and parts."""
 
     balloons: int
     factor: float = 0.0
     across: float = 0.0
+    pressed: int = 0
+    parts: int = 0
 
 
 def size_of(framework: Framework) -> PieceSize:
     """How large a piece is to work out."""
     balloons = sum(balloon_counts(framework).values())
-    return PieceSize(balloons, factor_work(framework), share_tied_across(framework))
+    return PieceSize(
+        balloons,
+        factor_work(framework),
+        share_tied_across(framework),
+        pairs_pressed(framework),
+        len(framework.parts),
+    )
 
 
 def seconds_to_work_out(size: PieceSize) -> float:
     """To find the shape of a piece, examine it and plan the work."""
     of_factors = 1e-9 * size.factor * (FITTING_S + ACROSS_S * size.across)
-    return float(WORK_OUT_S * (size.balloons / 1000) ** WORK_OUT_POWER) + of_factors
+    of_what_lies_amiss = PRESSED_S * size.pressed + PART_S * size.parts
+    plain = float(WORK_OUT_S * (size.balloons / 1000) ** WORK_OUT_POWER)
+    return plain + of_factors + of_what_lies_amiss
 
 
 def seconds_to_tell(size: PieceSize) -> float:

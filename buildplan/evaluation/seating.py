@@ -15,6 +15,7 @@ from buildplan.patterns.build import built_as
 from buildplan.shape.constants import constants_with
 from buildplan.shape.crossing import tied_too_far_across
 from buildplan.shape.finding import Settings, shapes_of_parts
+from buildplan.shape.pressing import tied_too_many_at_one
 from buildplan.shape.seat_places import Seat
 from buildplan.shape.seats import ties_worked_out
 from buildplan.source.problems import DesignProblemsError, Problem
@@ -37,12 +38,13 @@ class Seated:
 
 def read_whole(path: Path, known_constants: Collection[str] | None = None) -> Design:
     """Read a design file as `read_design` does, with every tie spelled out. Raises as that does,
-    and DesignProblemsError where nothing meets, or so much is tied across that it is not worked
-    on."""
+    and DesignProblemsError where nothing meets, or so much is tied across or at one joint that it
+    is not worked on."""
     design = read_design(path, known_constants)
-    across = tied_too_far_across(build_framework(design))
-    if across is not None:
-        raise DesignProblemsError(str(path), (across,), design.name)
+    framework = build_framework(design)
+    beyond = tied_too_many_at_one(framework) or tied_too_far_across(framework)
+    if beyond is not None:
+        raise DesignProblemsError(str(path), (beyond,), design.name)
     found = seated(design)
     if found.problems:
         raise DesignProblemsError(str(path), found.problems, found.design.name)

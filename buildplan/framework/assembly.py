@@ -56,20 +56,23 @@ def build_assembly(
     and by `spacers`, which name joints as `part_joint` does.
 
     Each part keeps its own locks; every tie has one more. A part that is an assembly itself comes
-    in as its parts. No joint may be in two ties.
+    in as its parts, and where one of its ties is tied again, what meets there is one tie.
     """
     named: list[Part] = []
     joined: list[Tie] = []
     kept: list[Link] = []
+    braces = cells = 0
     for part in parts:
         for piece in part.framework.parts or (replace(part, name=""),):
-            named.append(_piece(part, piece, [one.framework for one in named]))
+            named.append(_piece(part, piece, braces, cells))
+            braces += len(piece.framework.braces)
+            cells += len(piece.framework.cells)
         joined += [
             Tie(tuple(part_joint(part.name, joint) for joint in tie.joints))
             for tie in part.framework.ties
         ]
         kept += _links_between(part)
-    joined += [Tie(tuple(tie)) for tie in ties]
+    joined = _united([*joined, *(Tie(tuple(tie)) for tie in ties)])
     kept += [_spacer_link(spacer) for spacer in spacers]
     wholes = [part.framework for part in named]
     return Framework(
@@ -93,10 +96,34 @@ def build_assembly(
     )
 
 
-def _piece(part: Part, piece: Part, before: Sequence[Framework]) -> Part:
-    """A piece of a part, or the part itself (then without a name), labelled and numbered on."""
-    braces = sum(len(one.braces) for one in before)
-    cells = sum(len(one.cells) for one in before)
+def _united(ties: Sequence[Tie]) -> list[Tie]:
+    """Ties with those that share a joint taken as one, at the place of the last of them."""
+    found: dict[Tie, None] = {}
+    tied: dict[str, Tie] = {}
+    for tie in ties:
+        met = dict.fromkeys(tied[joint] for joint in tie.joints if joint in tied)
+        for one in met:
+            del found[one]
+        joints = dict.fromkeys(joint for one in (*met, tie) for joint in one.joints)
+        whole = Tie(tuple(joints))
+        found[whole] = None
+        tied.update(dict.fromkeys(joints, whole))
+    return list(found)
+
+
+def tied_to_itself(framework: Framework) -> tuple[str, Tie] | None:
+    """A part of which two joints are brought together at one place, by ties of the parts that it is
+    within, and their tie; None where there is none."""
+    for tie in framework.ties:
+        parts = [joint.rpartition(".")[0] for joint in tie.joints]
+        if len(set(parts)) < len(parts):
+            return max(parts, key=parts.count), tie
+    return None
+
+
+def _piece(part: Part, piece: Part, braces: int, cells: int) -> Part:
+    """A piece of a part, or the part itself (then without a name), labelled and numbered on from so
+    many."""
     own = piece.framework
     if piece.name:  # it is numbered within its part already
         braces, cells = braces - _first(own.braces), cells - _first(own.cells)

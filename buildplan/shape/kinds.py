@@ -11,6 +11,7 @@ class ShapeKind(ProblemKind):
     """What stands in the way of building a piece, and what to take note of."""
 
     TIED_TOO_FAR_ACROSS = auto()
+    TIED_TOO_MANY_AT_ONE = auto()
     NOT_AT_REST = auto()
     DOES_NOT_FIT = auto()
     DOES_NOT_CLOSE = auto()

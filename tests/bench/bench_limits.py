@@ -17,7 +17,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[1]))
-from awkward_pieces import grid, octet, random_graph, tube, wall, wound_tube
+from awkward_pieces import grid, nested, octet, random_graph, tube, wall, wound_tube
 
 from buildplan.design.model import Design
 from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
@@ -32,6 +32,7 @@ GROWING: dict[str, tuple[Make, tuple[int, ...]]] = {
     "tube of two chains": (lambda cells: tube(cells, 2), (200, 400, 1400)),
     "tube, closed": (lambda cells: tube(cells, closed=True), (100, 200, 600)),
     "sheet of squares": (lambda side: grid(side, side, 0), (15, 26, 49)),
+    "assembly of assemblies": (nested, (4, 6, 8)),
     "octet": (octet, (8, 10, 14)),
     "octet, not fitting": (lambda side: octet(side, 5), (8, 10, 14)),
     "block": (lambda side: grid(side, side, side), (5, 8, 12)),
@@ -44,6 +45,9 @@ LIMITS: dict[str, Callable[[], Design]] = {
     "graph of 20,000 balloons, squares": lambda: grid(69, 69, 0),
     "graph of 20,000 balloons, cubes": lambda: grid(15, 15, 14),
     "graph of 20,000 balloons, octet": lambda: octet(17),
+    "tube wound into itself": lambda: wound_tube(600),
+    "assembly of 64 parts, 6 deep": lambda: nested(6),
+    "assembly of 1,024 parts, 10 deep": lambda: nested(10),
     "2,700 joints tied at random": lambda: random_graph(2700),
 }
 

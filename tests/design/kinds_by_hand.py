@@ -38,6 +38,7 @@ BY_HAND: frozenset[ProblemKind] = frozenset(
         *MoneyKind,
         *BrandKind,
         ShapeKind.TIED_TOO_FAR_ACROSS,
+        ShapeKind.TIED_TOO_MANY_AT_ONE,
         # on the day, with the balloons in hand
         *(ShapeKind.SAGS, ShapeKind.MAY_NOT_HOLD_ITSELF, ShapeKind.TIPS_IN_A_DRAUGHT),
         *(ShapeKind.KEPT_BY_ITS_LOCKS, ShapeKind.OTHER_SHAPES_UNSOUGHT),

@@ -7,16 +7,20 @@ twice, stands for 2**n pieces is arithmetic.
 from __future__ import annotations
 
 from collections import Counter
-from itertools import pairwise
+from itertools import pairwise, product
 from pathlib import Path
 
+import networkx as nx
 import pytest
+from awkward_pieces import graph, random_graph
 from conftest import Call
 
+from buildplan.design.building import build_framework
 from buildplan.design.reading import MOST_WITHIN, read_design
 from buildplan.patterns.assembly_keys import assemblies_deep
 from buildplan.patterns.limits import MOST_BALLOONS
 from buildplan.patterns.registry import joints_of
+from buildplan.shape.pressing import MOST_AT_A_JOINT, tied_too_many_at_one
 from buildplan.source import file_text
 
 BALLOONS = """\
@@ -87,6 +91,56 @@ def test_a_part_with_mistakes_is_read_once_too(
     assert status == 1
     assert set(read.values()) == {1}
     assert "p0.yaml, line 3" in said
+
+
+def test_what_is_tied_within_a_part_and_tied_again_meets_at_one_place(tmp_path: Path) -> None:
+    """Joints tied by any chain of ties are at one place: as the parts of a graph that hold together
+    (networkx)."""
+    framework = build_framework(read_design(chain(tmp_path, 3, 2)))
+    tied = nx.Graph()
+    tied.add_nodes_from(framework.joints)
+    for level in range(1, 4):
+        for outer in product("AB", repeat=3 - level):
+            within = "".join(f"{one}." for one in outer)
+            inner = "A." * (level - 1) + "A"
+            tied.add_edge(f"{within}A.{inner}", f"{within}B.{inner}")
+    meeting = {frozenset(one) for one in nx.connected_components(tied)}
+    places: dict[str, set[str]] = {}
+    for joint in framework.joints:
+        places.setdefault(framework.place(joint), set()).add(joint)
+    assert set(map(frozenset, places.values())) == meeting
+    assert len(framework.ties) == 1
+    assert [lock.joint for lock in framework.locks] == [framework.ties[0].name]
+
+
+def test_a_part_that_outer_ties_fold_up_is_a_mistake(call: Call, tmp_path: Path) -> None:
+    chain(tmp_path, 1, 2)
+    parts = "".join(f"      - {{name: {name}, design: p1.yaml}}\n" for name in "AB")
+    ties = "    ties: [[A.A.A, B.A.B], [A.B.B, B.B.A]]\n"
+    text = f"buildplan: 1\nname: W\n{BALLOONS}build:\n  assembly:\n    lock: lock\n    parts:\n"
+    (tmp_path / "whole.yaml").write_text(text + parts + ties, "utf-8")
+    assert len(build_framework(read_design(tmp_path / "whole.yaml")).ties) == 2
+    folding = ties.replace("B.B.A]", "B.B.A], [A.B.A, B.A.C]")
+    (tmp_path / "whole.yaml").write_text(text + parts + folding, "utf-8")
+    status, _, said = call("check", "whole.yaml")
+    assert status == 1
+    assert "cannot meet: part B.A has two of them" in said
+
+
+def test_a_joint_with_more_balloons_than_can_be_tied_is_told_before_any_work(
+    call: Call, tmp_path: Path
+) -> None:
+    """Ten files stand for 1,024 rings of two balloons each at one joint."""
+    status, out, said = call("check", str(chain(tmp_path, MOST_WITHIN - 4, 2)))
+    assert (status, out) == (1, "")
+    assert "128 balloons are tied at joint" in said
+    assert f"at most {MOST_AT_A_JOINT}" in said
+    hub = random_graph(MOST_AT_A_JOINT + 2)
+    ends = [("link", 0, number) for number in range(1, MOST_AT_A_JOINT + 1)]
+    assert tied_too_many_at_one(build_framework(graph(ends))) is None
+    one_more = [*ends, ("link", 0, MOST_AT_A_JOINT + 1)]
+    assert tied_too_many_at_one(build_framework(graph(one_more))) is not None
+    assert tied_too_many_at_one(build_framework(hub)) is None
 
 
 @pytest.mark.parametrize("count", [MOST_WITHIN + 1, 200])
