@@ -57,8 +57,8 @@ def wound_tube(cells: int, **held: Any) -> Design:
 
 def nested(deep: int) -> Design:
     """Triangles in a row, joined two by two, and what is joined so again, so many times over."""
-    build: dict[str, Any] = graph([("link", 0, 1), ("link", 1, 2), ("link", 2, 0)]).build.given[1]
-    whole: dict[str, Any] = {"graph": build}
+    _, triangle = graph([("link", 0, 1), ("link", 1, 2), ("link", 2, 0)]).build.given
+    whole: dict[str, Any] = {"graph": triangle}
     for level in range(deep):
         ties = [["A." + "B." * level + "J2", "B." + "A." * level + "J1"]]
         parts = [{"name": name, "build": whole} for name in "AB"]
