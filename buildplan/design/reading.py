@@ -9,21 +9,18 @@ from typing import TypeVar
 
 from pydantic import ValidationError
 
-from buildplan.design.building import build_framework
 from buildplan.design.checks import check
 from buildplan.design.model import Brand, Design
-from buildplan.framework.assembly import tied_to_itself
-from buildplan.framework.counts import balloon_counts
+from buildplan.design.wholes import mistakes_of_whole
 from buildplan.language.messages import mark, message
 from buildplan.patterns.assembly_keys import assemblies_deep
 from buildplan.patterns.build import built_as
-from buildplan.patterns.limits import MOST_BALLOONS, too_many_balloons
 from buildplan.patterns.pattern import Around, PartFile
 from buildplan.patterns.registry import joints_of, pattern_of
 from buildplan.source.decimal_commas import without_commas
 from buildplan.source.file_text import text_of, unreadable
 from buildplan.source.kinds import FileKind
-from buildplan.source.mistake import Mistake, listed, path_in_words
+from buildplan.source.mistake import Mistake, path_in_words
 from buildplan.source.problems import DesignProblemsError, Problem, UnreadableDesignError
 from buildplan.source.refusals import mistakes_in
 from buildplan.source.suggestions import by_hand
@@ -150,28 +147,7 @@ def _joined(
     build = built_as(pattern.name, joined.keys)
     update = {"build": build, "balloons": dict(joined.balloons)}
     whole = design.model_copy(update=update)
-    return whole, list(joined.mistakes or _as_a_whole(whole))
-
-
-def _as_a_whole(whole: Design) -> Iterator[Mistake]:
-    """Whether a piece of parts takes more balloons than are worked on, or a part is folded up."""
-    framework = build_framework(whole)
-    count = sum(balloon_counts(framework).values())
-    if count > MOST_BALLOONS:
-        yield too_many_balloons(("build", whole.build.given[0]), count)
-    folded = tied_to_itself(framework)
-    if folded is not None:
-        part, tie = folded
-        yield Mistake(
-            FileKind.SAME_PART_TWICE,
-            ("build", whole.build.given[0], "ties"),
-            message(
-                "{joints} cannot meet: part {part} has two of them",
-                joints=listed(tie.joints),
-                part=part,
-            ),
-            by_hand(message("tie joints of different parts")),
-        )
+    return whole, list(joined.mistakes or mistakes_of_whole(whole))
 
 
 def _same_file(one: Path, other: Path) -> bool:
