@@ -13,8 +13,10 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.floor_plans import plan_with_tags
 from buildplan.booklet.common.manner import lifting
 from buildplan.booklet.common.needs import tags_of
+from buildplan.booklet.crew.corners import corners_drawn
 from buildplan.booklet.crew.hand_moves import hand_moves
 from buildplan.booklet.editions import print_booklet
+from buildplan.document.layout import Columns
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import Inset
 from buildplan.instructions.times import duration
@@ -54,6 +56,19 @@ def test_the_crew_lays_out_by_a_plan_that_names_every_tag(book: Book) -> None:
     assert front <= set(label_boxes(plan))
     assert {book.framework.mirror[joint] for joint in front} == back
     assert [mark for mark in plan.marks if isinstance(mark, Inset)], "where one kneels"
+
+
+def test_every_way_in_which_a_corner_is_tied_has_its_picture(book: Book, text: str) -> None:
+    """A closed course of tips and dips that begins with a whole brace comes to its last corner with
+    the short brace first: that one shares balloons of brace 1."""
+    row, *_ = corners_drawn(book)
+    assert isinstance(row, Columns)
+    assert len(row.columns) == 3
+    (last,) = (cell for cell in book.framework.cells if cell.second == 1)
+    own = book.framework.brace[last.first]
+    assert set(own.shared) & set(book.framework.brace[1].links)
+    assert f"dip, where the tube closes Brace {own.number}: Here the tube closes" in text
+    assert "brace 1 stands whole" in text
 
 
 def test_no_step_of_the_training_is_named(text: str) -> None:
