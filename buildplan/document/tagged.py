@@ -11,10 +11,12 @@ import io
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import Literal
 
 import pikepdf
 from pikepdf import Array, Dictionary, Name, String
+from reportlab.lib.colors import Color, toColor
 from reportlab.pdfgen.canvas import Canvas
 
 from buildplan.drawing.marks import Box
@@ -83,6 +85,11 @@ class Element:
     kids: list[Element | Content | Hotspot] = field(default_factory=list)
 
 
+@lru_cache(maxsize=1024)
+def _colour(name: str) -> Color:
+    return toColor(name)
+
+
 class TaggedCanvas(Canvas):  # type: ignore[misc]
     """A canvas on which everything is either content of a structure element or an artifact."""
 
@@ -99,6 +106,18 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
         self._page = 0
         self._next_mcid = 0
         self._marking = False
+
+    def setFillColor(  # noqa: N802 (reportlab's)
+        self, colour: Color | str, alpha: float | None = None
+    ) -> None:
+        """A colour is looked up once: reportlab takes as long for each as for a line."""
+        super().setFillColor(_colour(colour) if isinstance(colour, str) else colour, alpha)
+
+    def setStrokeColor(  # noqa: N802 (reportlab's)
+        self, colour: Color | str, alpha: float | None = None
+    ) -> None:
+        """As `setFillColor`."""
+        super().setStrokeColor(_colour(colour) if isinstance(colour, str) else colour, alpha)
 
     @contextmanager
     def element(

@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from functools import lru_cache
+from html import escape, unescape
 from math import fsum
-from xml.sax.saxutils import escape, unescape
 
 from reportlab.lib.enums import TA_RIGHT
 from reportlab.lib.styles import ParagraphStyle
@@ -39,7 +39,7 @@ _KEPT = re.compile(
 
 def plain(text: str) -> str:
     """Text as paragraph markup: everything that would be read as markup escaped."""
-    return escape(_KEPT.sub("\N{NO-BREAK SPACE}", text))
+    return escape(_KEPT.sub("\N{NO-BREAK SPACE}", text), quote=False)
 
 
 def unbroken(text: str) -> str:
@@ -54,7 +54,7 @@ def strong(text: str) -> str:
 
 def underlined(text: str) -> str:
     """Text underlined, as links are, as paragraph markup."""
-    return f"<u>{escape(text)}</u>"
+    return f"<u>{escape(text, quote=False)}</u>"
 
 
 def fitting_size(words: str, room: float, size: float, *, bold: bool = False) -> float:

@@ -157,17 +157,19 @@ def draw_picture(canvas: Canvas, picture: Picture, x: float, y: float, scale: fl
 
 
 def _draw(
-    canvas: Canvas, picture: Picture, x: float, y: float, scale: float, names: dict[Look, str]
+    canvas: Canvas, picture: Picture, x: float, y: float, scale: float, names: dict[int, str]
 ) -> None:
+    """As `draw_picture`. `names` are those of the looks' forms, by the looks' identities: the
+    picture keeps its looks, and to compare them by their fields takes as long as to draw."""
     canvas.saveState()
     canvas.transform(scale, 0, 0, scale, x, y)
     size = f"{_number(picture.width)} {_number(picture.height)}"
     canvas._code.append(f"0 0 {size} re W n 1 J 1 j")
     for mark in picture.marks:
         if isinstance(mark, Stamp):
-            name = names.get(mark.look)
+            name = names.get(id(mark.look))
             if name is None:
-                name = names[mark.look] = _need_form(canvas, mark.look)
+                name = names[id(mark.look)] = _need_form(canvas, mark.look)
             canvas._code.append(_STAMP % (*mark.matrix, name))
         elif isinstance(mark, Label):
             _draw_label(canvas, mark)

@@ -139,7 +139,9 @@ def _newton(
         else:
             break
         if ridge and gain > 0.5:
-            step, energy, gradient = _downhill(problem, now.freedom, step, energy, longest_m)
+            step, energy, gradient = _downhill(
+                problem, now.freedom, step, (energy, gradient), longest_m
+            )
         now = _Rest(now.freedom + step, energy, gradient, now.iterations + 1, factored)
         if gain > 0.5:
             damping = max(damping / 5, 1e-8)
@@ -147,15 +149,20 @@ def _newton(
 
 
 def _downhill(
-    problem: _Energy, freedom: FloatArray, step: FloatArray, energy: float, longest_m: float
+    problem: _Energy,
+    freedom: FloatArray,
+    step: FloatArray,
+    there: tuple[float, FloatArray],
+    longest_m: float,
 ) -> tuple[FloatArray, float, FloatArray]:
-    """A step doubled for as long as the energy falls and no freedom moves more than `longest_m`."""
-    _, gradient = problem.value(freedom + step)
+    """A step doubled for as long as the energy falls and no freedom moves more than `longest_m`,
+    with the energy and the gradient where it leads; `there` are those where it led to."""
+    energy, gradient = there
     while 2 * float(np.abs(step).max()) <= longest_m:
-        further, there = problem.value(freedom + 2 * step)
+        further, slope = problem.value(freedom + 2 * step)
         if further >= energy:
             break
-        step, energy, gradient = 2 * step, further, there
+        step, energy, gradient = 2 * step, further, slope
     return step, energy, gradient
 
 

@@ -124,13 +124,21 @@ def answering(springs: Springs, positions_m: FloatArray, stiffness: float | Floa
 
 def energy_and_gradient(springs: Springs, positions_m: FloatArray) -> tuple[float, FloatArray]:
     """Energy in J and its gradient, (joints, 3) in N: minus the force on each joint."""
-    vector = springs.rows @ positions_m
-    length = np.maximum(np.sqrt(np.einsum("ij,ij->i", vector, vector)), SHORTEST_M)
+    vector, length = _vectors(springs, positions_m)
     stretch = length - springs.rest_m
     stretch[springs.push_only & (stretch > 0)] = 0.0
     tension = springs.stiffness_n_per_m * stretch
-    gradient = springs.columns @ (vector * (tension / length)[:, None])
-    return 0.5 * float(tension @ stretch), np.asarray(gradient)
+    vector *= np.divide(tension, length, out=length)[:, None]
+    return 0.5 * float(tension @ stretch), np.asarray(springs.columns @ vector)
+
+
+def _vectors(springs: Springs, positions_m: FloatArray) -> tuple[FloatArray, FloatArray]:
+    """What each spring measures, (springs, 3), and its length, (springs,): the caller's own to
+    work on in place, for of large pieces half the time would go into new memory."""
+    vector = np.asarray(springs.rows @ positions_m)
+    length = np.einsum("ij,ij->i", vector, vector)
+    np.sqrt(length, out=length)
+    return vector, np.maximum(length, SHORTEST_M, out=length)
 
 
 def stiffness_blocks(springs: Springs, positions_m: FloatArray) -> FloatArray:
@@ -142,16 +150,21 @@ def stiffness_blocks(springs: Springs, positions_m: FloatArray) -> FloatArray:
     That of a spring squeezed below half its rest length is kept at what it is there: it grows
     without bound as the ends meet, and would then tell a solver nothing.
     """
-    vector = springs.rows @ positions_m
-    length = np.maximum(np.sqrt(np.einsum("ij,ij->i", vector, vector)), SHORTEST_M)
+    direction, length = _vectors(springs, positions_m)
+    direction /= length[:, None]
     idle = springs.push_only & (length >= springs.rest_m)
     stiffness = np.where(idle, 0.0, springs.stiffness_n_per_m)
-    across = stiffness * np.maximum(1 - springs.rest_m / length, -1.0)
-    direction = vector / length[:, None]
-    blocks = ((stiffness - across)[:, None] * direction)[:, :, None] * direction[:, None, :]
-    blocks[:, [0, 1, 2], [0, 1, 2]] += across[:, None]
+    share = np.divide(springs.rest_m, length, out=length)
+    across = np.maximum(np.subtract(1, share, out=share), -1.0, out=share)
+    across *= stiffness
+    stiffness -= across
+    along = stiffness[:, None] * direction
+    nine = np.empty((len(springs), 9))
+    for i, j in np.ndindex(3, 3):
+        np.multiply(along[:, i], direction[:, j], out=nine[:, 3 * i + j])
+    nine[:, ::4] += across[:, None]  # the diagonals
     summing, _, _ = springs.pattern
-    return np.asarray(summing @ blocks.reshape(-1, 9))
+    return np.asarray(summing @ nine)
 
 
 def stiffness_matrix(springs: Springs, positions_m: FloatArray) -> sparse.csr_array:

@@ -9,6 +9,7 @@ these grows from one size to the next. Wanted: a power of at most 1.2; 30,000 ba
 
 from __future__ import annotations
 
+import gc
 import math
 import resource
 import sys
@@ -16,6 +17,7 @@ import time
 from collections.abc import Callable, Mapping
 from typing import Any
 
+from buildplan.__main__ import COLLECT_AT
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.editions import print_booklet
 from buildplan.design.model import Design
@@ -82,6 +84,7 @@ def measured(name: str, design: Design) -> tuple[int, Mapping[str, float]]:
 
 
 def main() -> None:
+    gc.set_threshold(*COLLECT_AT)  # as the commands do
     most = int(sys.argv[1]) if len(sys.argv) > 1 else 30_000
     pieces: tuple[tuple[str, Callable[[int], Design], tuple[int, ...]], ...] = (
         ("wall", wall, (10, 32, 57)),

@@ -11,6 +11,7 @@ from buildplan.business.copies.brand import Branding
 from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.document.paper import Paper
+from buildplan.drawing.bodies import Bodies, every_body
 from buildplan.drawing.signs import balloon_signs
 from buildplan.drawing.typeset.font_files import FontFile
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate
@@ -76,6 +77,11 @@ class Book(Evaluation):
     def figures(self) -> Figures:
         """The figures that its steps quote."""
         return told_figures(self.framework, self.shape, self.units)
+
+    @cached_property
+    def every_body(self) -> Bodies:
+        """The bodies of the whole piece."""
+        return every_body(self.framework, self.shape)
 
     @cached_property
     def locked_in(self) -> Mapping[str, int]:

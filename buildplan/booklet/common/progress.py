@@ -12,7 +12,7 @@ from scipy.spatial import cKDTree
 
 from buildplan.booklet.common.book import Book
 from buildplan.drawing.arrays import BoolArray
-from buildplan.drawing.bodies import Bodies, Scene, every_body, link_length_m
+from buildplan.drawing.bodies import Bodies, Scene, link_length_m
 from buildplan.drawing.cell_layout import newest_brace
 from buildplan.drawing.closeup import REACH
 from buildplan.framework.model import Cell, Part, Role
@@ -55,7 +55,7 @@ class BuildProgress:
     """When each link balloon and each lock comes into a piece."""
 
     def __init__(self, book: Book) -> None:
-        self._whole = every_body(book.framework, book.shape)
+        self._whole = book.every_body
         self._tree = cKDTree(self._whole.centre)
         self._link_m = link_length_m(book.framework)
         self._ended: dict[str, list[Cell]] = {}

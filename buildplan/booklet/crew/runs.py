@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from itertools import groupby
 
 from reportlab.platypus import Flowable
@@ -191,12 +191,13 @@ def _beside_picture(book: Book, told: list[Flowable], job: Job) -> tuple[Flowabl
     """What is told of a job beside its picture, as wide as costs no height, or under it on narrow
     paper."""
     measure, enlarged = book.paper.measure, book.paper.picture_scale
+    drawn = _run_picture(book, job)
     if not is_wide(book.paper) and book.facts.height_m < TALL * book.facts.width_m:
-        return (Shown(_run_picture(book, job, measure), enlarged), *told)
+        return (Shown(drawn(measure), enlarged), *told)
 
     def beside(share: float) -> Columns:
-        drawn = _run_picture(book, job, (measure - PICTURE_GAP) * (1 - share))
-        columns = [told, [Shown(drawn, enlarged)]]
+        picture = drawn((measure - PICTURE_GAP) * (1 - share))
+        columns = [told, [Shown(picture, enlarged)]]
         return Columns(columns, (share, 1 - share), gap=PICTURE_GAP, after=4, whole=False)
 
     shares = TABLE_SHARES if is_wide(book.paper) else NARROW_SHARES
@@ -209,10 +210,10 @@ def _brought(steps: Sequence[Step]) -> tuple[frozenset[str], frozenset[str]]:
     return links, frozenset(joint for op in adding for joint in op.locks)
 
 
-def _run_picture(book: Book, job: Job, wide: float) -> Picture:
+def _run_picture(book: Book, job: Job) -> Callable[[float], Picture]:
+    """The picture of a job on the whole piece, as wide as is asked, in points."""
     voice = book.voice
-    first = job.steps[0].number
-    done_links, done_locks = _brought([s for s in book.steps if s.number < first])
+    done_links, done_locks = _brought(book.steps[: job.steps[0].number - 1])
     links, locks = _brought(job.steps)
     scene = Scene(
         book.framework,
@@ -222,25 +223,23 @@ def _run_picture(book: Book, job: Job, wide: float) -> Picture:
         new_locks=locks,
         done_locks=done_locks,
         patterns=book.patterns,
+        every_body=book.every_body,
     )
     facts, enlarged = book.facts, book.paper.picture_scale
     most = BESIDE_TABLE if is_wide(book.paper) else RUN_PICTURE
-    tall = min(most, max(LEAST_TALL, wide * facts.height_m / max(facts.width_m, 0.1)))
-    rows = clauses(
-        voice, (_row_words(row, job_row(voice, row, book.told), voice) for row in job.rows)
+    rows = (_row_words(row, job_row(voice, row, book.told), voice) for row in job.rows)
+    alt = voice.say(
+        "Job {number} on the whole piece, from the front. {rows}.",
+        number=job.number,
+        rows=clauses(voice, rows),
     )
-    return step_picture(
-        scene,
-        CAMERAS["front"],
-        wide / enlarged,
-        tall / enlarged,
-        labels=_corners(book, job),
-        alt=voice.say(
-            "Job {number} on the whole piece, from the front. {rows}.",
-            number=job.number,
-            rows=rows,
-        ),
-    )
+
+    def drawn(wide: float) -> Picture:
+        tall = min(most, max(LEAST_TALL, wide * facts.height_m / max(facts.width_m, 0.1)))
+        size = (wide / enlarged, tall / enlarged)
+        return step_picture(scene, CAMERAS["front"], *size, labels=_corners(book, job), alt=alt)
+
+    return drawn
 
 
 def _row_words(row: RunRow, said: JobRow, voice: Voice) -> str:

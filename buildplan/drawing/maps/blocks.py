@@ -126,9 +126,11 @@ class MapBlock:
     notes: tuple[Mark, ...] = ()
     over: tuple[Mark, ...] = ()
 
-    def marks(self, framework: Framework, names: MapNames, at: Point) -> Iterator[Mark]:
-        """The block with its lower left corner at a point; pale lines are below the others."""
-        radius = names.radius(framework.joints)
+    def marks(
+        self, framework: Framework, names: MapNames, radius: float, at: Point
+    ) -> Iterator[Mark]:
+        """The block with its lower left corner at a point, its joints' discs of one radius; pale
+        lines are below the others."""
         for link in sorted(self.links, key=lambda link: not link.again):
             yield from moved(link.marks(names), at)
         yield from moved(self.notes, at)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Protocol
 
 from buildplan.drawing.fonts import text_width
@@ -43,6 +44,11 @@ class FlatPlan:
     alt: str
     blocks: LaidOut
     title: str = ""
+
+    @cached_property
+    def radius(self) -> float:
+        """Radius of its joints' discs."""
+        return self.names.radius(self.framework.joints)
 
 
 @dataclass(frozen=True)
@@ -190,7 +196,7 @@ def _picture(
             at = (one.left, y - TITLE)
             marks.append(Label(at, plan.title, TITLE, INK, anchor="start", bold=True))
         corner = (one.left, y - one.head - one.block.height)
-        marks += one.block.marks(plan.framework, plan.names, corner)
+        marks += one.block.marks(plan.framework, plan.names, plan.radius, corner)
     shown = {id(one.plan): one.plan for one in sheet}.values()
     alt = " ".join(_said(plan, voice) for plan in shown)
     return Picture(width, tall, tuple(marks), alt, MAP_DATA)

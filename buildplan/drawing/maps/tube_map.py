@@ -49,7 +49,8 @@ def tube_sheets(
         marks: list[Mark] = [] if apart else [*key]
         for i, number in enumerate(numbers):
             block = StripDrawing(grid, number).block(seen)
-            marks += block.marks(framework, names, (0.0, tall - grid.strip_height * (i + 1)))
+            corner = (0.0, tall - grid.strip_height * (i + 1))
+            marks += block.marks(framework, names, grid.radius, corner)
         strips = [grid.strips[number] for number in numbers]
         words = map_words(grid.plan, strips, sheet + 1, grid.sheets, voice)
         pictures.append(Picture(width, tall, tuple(marks), words, MAP_DATA))
