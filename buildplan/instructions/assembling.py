@@ -81,6 +81,7 @@ def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing,
         (
             (
                 *kneeling(context, step),
+                *_lifting(context, step, braces[0]),
                 *closing(context, braces),
                 *corners.taught(context, step),
                 *_numbered(context, step),
@@ -92,8 +93,8 @@ def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing,
         (singles.at_corner(context, step, is_new_corner(context, step)), Kind.SINGLE),
         (
             (
-                *getting_at(context, step),
                 *how_to_lock(context, step),
+                *getting_at(context, step),
                 *locked_from_outside(context, braces),
             ),
             Kind.LOCK,
@@ -143,7 +144,7 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
             or is_new_corner(context, step)
         ):
             yield _take(voice, length, colour)
-        if context.teacher(lead, step) is None or is_new_corner(context, step):
+        if context.teacher(lead, step) is None:
             yield lead_words(voice, lead)
     if any(one.shared for one in braces) and context.teacher(Hand.SHARE, step) is None:
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
@@ -152,10 +153,15 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
         yield as_in_steps(context.voice, known)
 
 
+def _lifting(context: Context, step: Step, brace: Brace) -> Iterator[str]:
+    """How chains come up off those below them, before the first brace is led round them."""
+    if context.teacher(Hand.SETTLE, step) is None:
+        yield from lifted(context, brace)
+
+
 def _settled(context: Context, step: Step, brace: Brace) -> Iterator[str]:
     """How a brace comes to lie, where that is new."""
     if context.teacher(Hand.SETTLE, step) is None:
-        yield from lifted(context, brace)
         if brace.passes_joints:
             yield context.voice.say(
                 "Settle the brace until knot lies on knot and the nozzles cross."

@@ -15,13 +15,13 @@ from buildplan.sequence.model import Kind, Step
 
 def taught(context: Context, step: Step) -> Iterator[str]:
     """The joints that a corner leaves out, and what the long chains do at one of a kind that is
-    new."""
+    new. At one that is known the row of a single names the joints that it is tied to."""
     voice = context.voice
     for cell in _cells(context, step):
         is_new = cell.kind != STRAIGHT and context.teacher(Corner(cell.kind), step) is None
         if is_new:
             yield from _goes(context, cell)
-        if cell.skipped:
+        if cell.skipped and (is_new or not set(cell.skipped) <= _tied_by_singles([step])):
             yield voice.say("No brace reaches {joints}.", joints=_skipped(voice, cell))
         if is_new:
             yield voice.tell(cell.kind.words.effect or "")

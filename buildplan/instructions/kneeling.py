@@ -29,12 +29,12 @@ def kneeling(context: Context, step: Step) -> Iterator[str]:
     laid = context.framework.built_with(step.operations[0].joints[0])
     if any(long.role == INNER for long in laid.chains):
         yield context.voice.say(
-            "Kneel on the outer side, past the brace, where nothing is braced yet: the pictures"
+            "Kneel on the outer side, beside the loose chains, and face the brace: the pictures"
             " look from there."
         )
     else:
         yield context.voice.say(
-            "Kneel past the brace, where nothing is braced yet: the pictures look from there."
+            "Kneel beside the loose chains and face the brace: the pictures look from there."
         )
 
 
@@ -62,6 +62,12 @@ def locked_from_outside(context: Context, braces: Sequence[Brace]) -> Iterator[s
             "No hand gets inside: lay the knot of each lock on from outside, lead a round in"
             " through one gap and out through the other, and twist the two there."
         )
+
+
+def closes(context: Context, braces: Sequence[Brace]) -> bool:
+    """Whether braces are the last of a tube that closes with them."""
+    own = _closed(context, braces)
+    return own is not None and len(own.chains) >= TUBE
 
 
 def _closed(context: Context, braces: Sequence[Brace]) -> Framework | None:

@@ -23,13 +23,14 @@ def lead_words(voice: Voice, lead: Lead) -> str:
     """How a short chain is led along the joints of its row."""
     if lead.closed and lead.first is lead.last:
         return voice.say(
-            "Lead it along the joints of its row, knot on knot, and back to the first; tie its two"
-            " free tails together there."
+            "Hold one end at the first joint of its row with thumb and finger, lead the other"
+            " along the row, knot on knot, and back there; tie its two free tails together."
         )
     if lead.closed:
         return voice.say(
-            "Lead it along the joints of its row, knot on knot, and back to the first; tie its free"
-            " tail and its closed neck together there."
+            "Hold one end at the first joint of its row with thumb and finger, lead the other"
+            " along the row, knot on knot, and back there; tie its free tail and its closed neck"
+            " together."
         )
     first, last = _end(voice, lead.first), _end(voice, lead.last)
     if lead.over:
@@ -67,9 +68,7 @@ def is_told_in_full(context: Context, step: Step, braces: Sequence[Brace]) -> bo
 
 def where_taught(context: Context, step: Step, leads: Iterable[Lead]) -> tuple[int, ...]:
     """The steps to look up: at a corner of a known kind the one that shows that corner, whose
-    braces are led so too; and any that a way of leading rests on besides."""
-    if is_new_corner(context, step):
-        return ()
+    braces are led so too; and any that a way of leading rests on besides, at a new corner too."""
     corner = _taught(context, step, (Corner(kind) for kind in step.cells if kind != STRAIGHT))
     shown = {
         lead

@@ -46,7 +46,10 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
                 " two half turns, until both sit tight."
             )
         if step.kind is Kind.BRACE:
-            yield voice.say("Hold each knot until it is locked, and lock each brace at once.")
+            yield voice.say(
+                "A tied brace grips the chains; pinch a knot that slips until it is locked. Lock"
+                " each brace at once."
+            )
         elif step.times > 1 and context.teacher(Hand.LOCK_LYING, step) is None:
             yield voice.say("Lock each before you go on to the next.")
     elif _rounds_before(context, step) != context.lock_name(step.locks[0]):

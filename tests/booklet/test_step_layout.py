@@ -28,7 +28,10 @@ def test_the_diagram_of_a_corner_leaves_out_what_the_words_leave_out(name: str) 
     corners = 0
     book = shipped.book_of(name)
     for step in book.steps:
-        said = re.search(r"No brace reaches ([^.]*)\.", book.told(step).text)
+        told = book.told(step)
+        said = re.search(r"No brace reaches ([^.]*)\.", told.text) or re.search(
+            r"^Single: (.*)$", "\n".join(told.rows), re.MULTILINE
+        )  # a known corner's joints are named by the row of the single that is tied there
         if said:
             corners += 1
             drawn = re.search(r"Skipped: ([^.]*)\.", diagrams[step.number])

@@ -24,6 +24,7 @@ from buildplan.booklet.common.panel_rows import (
     panel,
     unbroken_row,
 )
+from buildplan.booklet.common.people_at_braces import people_at
 from buildplan.booklet.common.step_moves import corner_of
 from buildplan.booklet.common.step_pictures import CELL_WIDTH, shown_in, step_panels
 from buildplan.booklet.common.step_words import PLACE, check_words, told_with_moves, words_of
@@ -97,7 +98,8 @@ def _blocks(
     said, below = words_of(book, step, acts), acts
     if all(isinstance(act, Words) for act in acts):  # no pictures that need the whole width
         said, below = [*said, *acts], ()
-    head = [*told_with_moves(book, beside, step, said, moves, aside), *below]
+    people = people_at(book, views, step)
+    head = [*told_with_moves(book, beside, step, said, moves, aside, people), *below]
     if has_place and not alone and measure >= ABREAST_FROM:
         if closeups == 1:  # what is to be ticked has the room between the pictures
             told_row = [unbroken_row(row, size[0]) for row in turns[0]]

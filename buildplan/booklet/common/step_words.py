@@ -31,20 +31,22 @@ def told_with_moves(
     said: Sequence[Flowable],
     moves: Sequence[Showable],
     aside: Sequence[Showable],
+    people: Sequence[Showable] = (),
 ) -> list[Flowable]:
     """Title and what is `said` beside `links` to other pages, and the new hand moves: the first of
     them beside the words where that takes no more rows of pictures. The small picture of where goes
-    with them, or stands beside the words where there are none or it would have a row to itself."""
+    with them, or stands beside the words where there are none or it would have a row to itself.
+    Pictures of `people` at the work are beside the words in any case."""
     measure = book.paper.measure
     with_place = _rows_of([*moves, *aside], measure) == _rows_of(moves, measure)
     last = [*moves, *(aside if with_place else ())]
     where = None if with_place else next(iter(aside), None)
-    if moves and measure - moves[0].width - COLUMN_GAP >= LEAST_WORDS:
+    if moves and not people and measure - moves[0].width - COLUMN_GAP >= LEAST_WORDS:
         beside = 1 + _rows_of(last[1:], measure)
         if beside <= _rows_of(last, measure):
             rest = in_rows([[Shown(one)] for one in last[1:]], measure)
-            return [_head(book, links, step, said, where, moves[0]), *rest]
-    head = _head(book, links, step, said, where)
+            return [_head(book, links, step, said, where, moves[:1]), *rest]
+    head = _head(book, links, step, said, where, people)
     head.keepWithNext = True
     return [head, *in_rows([[Shown(one)] for one in last], measure)]
 
@@ -59,18 +61,20 @@ def _head(
     step: Step,
     said: Sequence[Flowable],
     where: Showable | None,
-    move: Showable | None = None,
+    moves: Sequence[Showable] = (),
 ) -> Columns:
     """The title and words of work on the piece, and beside them what leads to other pages and, if
-    they are given, the small picture of where on the whole piece and a hand move."""
-    wide = max(ASIDE, *(one.width for one in (move, where) if one), 0.0)
+    they are given, the small picture of where on the whole piece and others."""
+    drawn = [*([where] if where else ()), *moves]
+    wide = max(ASIDE, *(one.width for one in drawn), 0.0)
     shares = (book.paper.measure - wide - COLUMN_GAP, wide)
-    drawn = [Shown(one) for one in (where, move) if one]
     told = [step_title(book, step), *said]
-    if where and not move and _is_short(book, step):  # the links beside the picture, not above it
+    if where and not moves and _is_short(book, step):  # the links beside the picture, not above it
         rest = book.paper.measure - where.width - ASIDE - 2 * COLUMN_GAP
-        return Columns((told, drawn, links), (rest, where.width, ASIDE), gap=COLUMN_GAP, after=4.0)
-    return Columns((told, [*links, *drawn]), shares, gap=COLUMN_GAP, after=4.0)
+        return Columns(
+            (told, [Shown(where)], links), (rest, where.width, ASIDE), gap=COLUMN_GAP, after=4.0
+        )
+    return Columns((told, [*links, *map(Shown, drawn)]), shares, gap=COLUMN_GAP, after=4.0)
 
 
 def _is_short(book: Book, step: Step) -> bool:
