@@ -33,6 +33,7 @@ from buildplan.drawing.symbols import DONE_LINE, FAR_LINE, OUTLINE_LINE
 from buildplan.drawing.tied_sides import tied_sides
 from buildplan.drawing.visibility import behind_new, joints_m, paint_order
 from buildplan.drawing.way_round import (
+    Order,
     boxes_between,
     brought_together,
     hand_below,
@@ -92,7 +93,10 @@ def close_up(
         plates.append(corner_plate(corner, size, drawing.discs, plates))
     marks = drawing.bodies_drawn()
     signs = drawing.signs()
-    blocked = [plate_box(plate) for plate in (*plates, *signs)]
+    # what leads to a tag under a hand would lie on the hand; a tag with a sign has no other place
+    short = [hand for hand in signs if dict(hand.picture.data)["at"] not in panel.later]
+    under = [(left, 0.0, right, low) for left, low, right, _ in map(plate_box, short)]
+    blocked = [*(plate_box(plate) for plate in (*plates, *signs)), *under]
     marks += drawing.way() + signs + drawing.named(size, label_size, blocked)
     kind: MarkData = (("picture", "close-up"),)
     return Picture(width, height, (*marks, *plates, frame_line(width, height)), alt, (*kind, *data))
@@ -219,6 +223,15 @@ class _CloseUpDrawing:
                 )
         return marks
 
+    @property
+    def _order(self) -> Order:
+        return order_of(self.panel.rows, self.panel.numbered, self.panel.later)
+
+    def _twist_pt(self, joint: str) -> float:
+        """How far from its joint the twist of a new lock is drawn."""
+        lock = self.scene.framework.lock_at[joint]
+        return 0.36 * self.scene.framework.balloons[lock.balloon].gauge_m * self.view.scale
+
     def way(self) -> list[Mark]:
         """The way round, and the twist of each new lock."""
         spots = {joint: self.spot(joint) for joint in self.panel.joints}
@@ -226,15 +239,17 @@ class _CloseUpDrawing:
         marks += brought_together(self.scene.framework, spots)
         for joint in self.panel.joints:
             if joint in self.scene.new_locks:
-                lock = self.scene.framework.lock_at[joint]
-                gauge = self.scene.framework.balloons[lock.balloon].gauge_m
-                marks.append(twist(joint, spots[joint], 0.36 * gauge * self.view.scale))
+                marks.append(twist(joint, spots[joint], self._twist_pt(joint)))
         return marks
 
     def signs(self) -> list[Inset]:
-        """Hands that come from below."""
+        """Hands that come from below, clear of the twist of a lock."""
         return [
-            hand_below(joint, self.spot(joint))
+            hand_below(
+                joint,
+                self.spot(joint),
+                self._twist_pt(joint) + 2.0 if joint in self.scene.new_locks else 4.0,
+            )
             for joint in self.panel.joints
             if joint in self.panel.below
         ]
@@ -242,7 +257,7 @@ class _CloseUpDrawing:
     def named(self, size: tuple[float, float], type_pt: float, blocked: list[Box]) -> list[Mark]:
         """The joints' dots and tags, with their order; skipped joints are crossed out, or in
         a square where a single is tied."""
-        panel, order = self.panel, order_of(self.panel.rows, self.panel.numbered)
+        panel, order = self.panel, self._order
         open_ = [joint for joint in panel.skipped if joint not in panel.joints]
         spots = {joint: self.spot(joint) for joint in (*panel.joints, *open_)}
         tags = place_tags(

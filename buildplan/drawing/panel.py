@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import Camera
@@ -18,7 +18,8 @@ class Panel:
     order of the work; joints that are tied in turn without one are a row each. `below` are joints
     that lie on the floor, `skipped` those that no brace reaches, `shared` the link that this
     brace has in common with another. `numbered` gives joints another place in the order than the
-    rows do, where they are tied in turn with joints of another panel.
+    rows do, where they are tied in turn with joints of another panel. `later` are joints that
+    wait, and the brace that their lock comes with.
     """
 
     scene: Scene
@@ -29,6 +30,7 @@ class Panel:
     skipped: tuple[str, ...] = ()
     shared: frozenset[str] = frozenset()
     numbered: Mapping[str, int] | None = None
+    later: Mapping[str, int] = field(default_factory=dict)
 
     @property
     def of_singles(self) -> frozenset[str]:

@@ -16,9 +16,10 @@ from buildplan.drawing.corner_marks import CROSS_PT, boxed_in, crossed_out, hatc
 from buildplan.drawing.course_plan import SINGLE, PlannedCourse
 from buildplan.drawing.eye import Eye, eye_marks
 from buildplan.drawing.labels import DARK, Tag, joint_dot, tag_size
+from buildplan.drawing.later_locks import later_sign
 from buildplan.drawing.line_art import lock_mark
 from buildplan.drawing.map_style import LOCK_RADIUS, half_wide, named_joint
-from buildplan.drawing.marks import Circle, Ink, Mark, Picture, Point, Polyline
+from buildplan.drawing.marks import Circle, Ink, Inset, Mark, Picture, Point, Polyline
 from buildplan.drawing.order_discs import order_disc
 from buildplan.drawing.panel import Panel
 from buildplan.drawing.plan_locks import gap_round
@@ -42,6 +43,7 @@ MIDDLE: Point = (WIDE / 2, HIGH / 2)
 TAG_PT = 9.0
 LOCK_FILL = "#FFFFFF"
 TWIST_PT = 5.5
+WAITED_FOR = 5  # the brace that the sign in the key names
 
 
 class PictureSign(Enum):
@@ -55,6 +57,7 @@ class PictureSign(Enum):
     CLOSING_KNOT = auto()
     END_KNOT = auto()
     TWIST = auto()
+    LOCK_LATER = auto()  # a joint that waits for a brace
     LOCK = auto()  # beside a joint of a diagram
     HAND = auto()
     SKIPPED = auto()
@@ -76,7 +79,7 @@ def signs_of(panel: Panel) -> frozenset[PictureSign]:
     """The signs that a close-up of a panel shows."""
     scene, joints = panel.scene, panel.joints
     tied = [row for row in panel.rows if len(row.joints) > 1]
-    order = order_of(panel.rows, panel.numbered)
+    order = order_of(panel.rows, panel.numbered, panel.later)
     hidden = behind_new(scene.bodies, panel.camera, joints_m(scene, joints))
     shown = {
         PictureSign.JOINT: not all(hidden),
@@ -86,6 +89,7 @@ def signs_of(panel: Panel) -> frozenset[PictureSign]:
         PictureSign.ORDER: bool(order.place),
         PictureSign.CLOSING_KNOT: True in order.knot.values(),
         PictureSign.END_KNOT: False in order.knot.values(),
+        PictureSign.LOCK_LATER: bool(order.later),
         PictureSign.TWIST: not scene.new_locks.isdisjoint(joints),
         PictureSign.HAND: not panel.below.isdisjoint(joints),
         PictureSign.SKIPPED: not panel.of_singles.issuperset(panel.skipped),
@@ -158,6 +162,11 @@ def _closing(joint: str) -> list[Mark]:
 
 def _end(joint: str) -> list[Mark]:
     return _tag(joint, Order({}, {joint: False}, {}))
+
+
+def _later(joint: str) -> list[Mark]:
+    sign = later_sign(joint, WAITED_FOR)
+    return [Inset(sign, (MIDDLE[0] - sign.width / 2, MIDDLE[1] - sign.height / 2))]
 
 
 def _twist(joint: str) -> list[Mark]:
@@ -242,6 +251,7 @@ _DRAWN: Mapping[PictureSign, Callable[[str], list[Mark]]] = {
     PictureSign.CLOSING_KNOT: _closing,
     PictureSign.END_KNOT: _end,
     PictureSign.TWIST: _twist,
+    PictureSign.LOCK_LATER: _later,
     PictureSign.LOCK: _lock,
     PictureSign.HAND: _hand,
     PictureSign.SKIPPED: _skipped,

@@ -5,10 +5,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.labels import DARK, PAD_X, PAD_Y, TIE_RADIUS, Tag, rounded_box
+from buildplan.drawing.later_locks import HIGH_PT, later_sign, later_width
 from buildplan.drawing.line_art import between, smooth
 from buildplan.drawing.marks import (
     Box,
@@ -166,8 +167,8 @@ def twist(joint: str, spot: Point, radius: float) -> Inset:
     )
 
 
-def hand_below(joint: str, spot: Point) -> Inset:
-    """A hand that comes up from below to a joint that lies on the floor."""
+def hand_below(joint: str, spot: Point, clear_pt: float = 3.0) -> Inset:
+    """A hand that comes up from below to a joint that lies on the floor, so far from it."""
     u = HAND_PT / 10
     wide, high = 10 * u, 14 * u
     # palm and wrist, and four fingers that close on the joint
@@ -178,7 +179,8 @@ def hand_below(joint: str, spot: Point) -> Inset:
         [(x * u, y * u) for x, y in outline], Ink(fill="#FFFFFF", stroke=DARK, width=0.9)
     )
     data: MarkData = (("hand", "from below"), ("at", joint))
-    return Inset(Picture(wide, high, (shape,), "", data), (spot[0] - wide / 2, spot[1] - high - 3))
+    hand = Picture(wide, high, (shape,), "", data)
+    return Inset(hand, (spot[0] - wide / 2, spot[1] - high - clear_pt))
 
 
 def knot_sign(joint: str, closes: bool) -> Picture:
@@ -200,19 +202,26 @@ def knot_sign(joint: str, closes: bool) -> Picture:
 
 @dataclass(frozen=True)
 class Order:
-    """What the rows say of each joint: its place in the order, and the knot that ends a row."""
+    """What the rows say of each joint: its place in the order, and the knot that ends a row; and
+    the brace that its lock comes with, if it waits (`later`)."""
 
     place: Mapping[str, int]
     knot: Mapping[str, bool]
     row: Mapping[str, int]
+    later: Mapping[str, int] = field(default_factory=dict)
 
     def wider(self, joint: str, size: float) -> float:
         """How much wider the joint's tag is for it."""
         wide = badge_width(self.place[joint], size) if joint in self.place else 0.0
-        return wide + (KNOT_PT + 1.5 if joint in self.knot else 0.0)
+        waits = later_width(self.later[joint]) + 1.5 if joint in self.later else 0.0
+        return wide + waits + (KNOT_PT + 1.5 if joint in self.knot else 0.0)
 
 
-def order_of(rows: Sequence[TiedRow], numbered: Mapping[str, int] | None = None) -> Order:
+def order_of(
+    rows: Sequence[TiedRow],
+    numbered: Mapping[str, int] | None = None,
+    later: Mapping[str, int] | None = None,
+) -> Order:
     """The order of the joints of rows that are tied one after the other; a joint that comes
     again, or is `numbered`, keeps the place that it has."""
     place: dict[str, int] = dict(numbered or {})
@@ -222,7 +231,7 @@ def order_of(rows: Sequence[TiedRow], numbered: Mapping[str, int] | None = None)
     ends = [(row.joints[0], True) if row.closed else (row.joints[-1], False) for row in rows]
     tied = any(len(row.joints) > 1 for row in rows)
     row_of = {joint: i for i, row in reversed(list(enumerate(rows, 1))) for joint in row.joints}
-    return Order(place, dict(ends) if tied else {}, row_of if tied else {})
+    return Order(place, dict(ends) if tied else {}, row_of if tied else {}, later or {})
 
 
 def badge_width(number: int, size: float) -> float:
@@ -253,6 +262,10 @@ def ordered_tags(tags: Sequence[Tag], order: Order) -> list[Mark]:
             right -= KNOT_PT + 1.5
             sign = knot_sign(tag.text, order.knot[tag.text])
             marks.append(Inset(sign, (right, (low + high - KNOT_PT) / 2)))
+        if tag.text in order.later:
+            waits = later_sign(tag.text, order.later[tag.text])
+            right -= waits.width + 1.5
+            marks.append(Inset(waits, (right, (low + high - HIGH_PT) / 2)))
         at = ((left + right) / 2, low + PAD_Y)
         marks.append(Label(at, tag.text, tag.size, colour=DARK, bold=True, data=data))
     return marks

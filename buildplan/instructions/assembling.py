@@ -144,7 +144,7 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
             or is_new_corner(context, step)
         ):
             yield _take(voice, length, colour)
-        if context.teacher(lead, step) is None:
+        if context.teacher(lead, step) is None or is_new_corner(context, step):
             yield lead_words(voice, lead)
     if any(one.shared for one in braces) and context.teacher(Hand.SHARE, step) is None:
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")

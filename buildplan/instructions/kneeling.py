@@ -6,7 +6,8 @@ All of it is common practice of the trade, no source.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from functools import partial
 from itertools import pairwise
 
 from buildplan.framework.chain_roles import INNER
@@ -102,21 +103,23 @@ def lifted(context: Context, brace: Brace) -> Iterator[str]:
 
 
 def waiting(context: Context, step: Step) -> list[str]:
-    """What is said of joints whose lock waits for a brace of a later step."""
-    voice, heads = context.voice, step.of_kind(Kind.BRACE)
-    last = heads[-1].brace
+    """What is said of joints whose lock waits for a brace of a later step: of those that wait for
+    long, and the first time of others. The row of locks of that brace names each."""
+    voice = context.voice
     turned = step.ways.get(Access.TURNED, ())
-    later: dict[int, list[str]] = {}
-    for joint in (joint for head in heads for joint in head.joints if joint not in turned):
-        number = context.lock_waits_for[joint]
-        if number > last:
-            later.setdefault(number, []).append(joint)
+    later, far = _later(context, step)
+    before = [one for one in context.steps[: step.number - 1] if one.kind is Kind.BRACE]
+    waited = map(partial(_later, context), before)
+    known = any(waits.keys() - known_far for waits, known_far in waited)
+    told = sorted(number for number in later if number in far or not known)
     waits = [
-        voice.say("Lock {joints} with brace {brace}.", joints=voice.listed(joints), brace=number)
-        for number, joints in sorted(later.items())
+        voice.say(
+            "Lock {joints} with brace {brace}.", joints=voice.listed(later[number]), brace=number
+        )
+        for number in told
     ]
-    if any(number > last + FAR for number in later):
-        waits.append(voice.say("Until then their own knots hold: mark them with tape."))
+    if far:
+        waits.append(voice.say("Until then their own knots hold."))
     if turned:
         waits.append(
             voice.say(
@@ -124,3 +127,16 @@ def waiting(context: Context, step: Step) -> list[str]:
             )
         )
     return waits
+
+
+def _later(context: Context, step: Step) -> tuple[Mapping[int, list[str]], set[int]]:
+    """The joints of a step whose lock waits for a brace of a later one, by its number, and those
+    numbers that are far on."""
+    heads = step.of_kind(Kind.BRACE)
+    last, turned = heads[-1].brace, step.ways.get(Access.TURNED, ())
+    later: dict[int, list[str]] = {}
+    for joint in (joint for head in heads for joint in head.joints if joint not in turned):
+        number = context.lock_waits_for[joint]
+        if number > last:
+            later.setdefault(number, []).append(joint)
+    return later, {number for number in later if number > last + FAR}

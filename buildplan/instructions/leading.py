@@ -68,7 +68,9 @@ def is_told_in_full(context: Context, step: Step, braces: Sequence[Brace]) -> bo
 
 def where_taught(context: Context, step: Step, leads: Iterable[Lead]) -> tuple[int, ...]:
     """The steps to look up: at a corner of a known kind the one that shows that corner, whose
-    braces are led so too; and any that a way of leading rests on besides, at a new corner too."""
+    braces are led so too; and any that a way of leading rests on besides."""
+    if is_new_corner(context, step):
+        return ()
     corner = _taught(context, step, (Corner(kind) for kind in step.cells if kind != STRAIGHT))
     shown = {
         lead

@@ -32,6 +32,7 @@ MARKED = {
     ("knot", "end"): PictureSign.END_KNOT,
     ("hand", "from below"): PictureSign.HAND,
     ("lock", ""): PictureSign.TWIST,
+    ("waits", ""): PictureSign.LOCK_LATER,
     ("order", ""): PictureSign.ORDER,
 }
 
@@ -84,6 +85,24 @@ def test_the_key_has_the_signs_that_the_pictures_show(name: str) -> None:
     used = signs_used(book_of(name), plan_views(book_of(name)))
     assert {sign for pair, sign in MARKED.items() if pair in said} == used & set(MARKED.values())
     assert PictureSign.PLACE in used
+
+
+def test_a_joint_whose_lock_waits_names_the_brace_whose_row_has_it() -> None:
+    """On every picture of a brace of the star; no other joint of them goes without a lock."""
+    book = book_of("reading_star")
+    locked: dict[str, str] = {}
+    for step in book.steps:
+        for turn in book.told(step).turns:
+            for line in turn.lines:
+                if line.startswith("Locks: "):
+                    locked |= dict.fromkeys(line.removeprefix("Locks: ").split(", "), turn.name)
+    for closeups in plan_views(book).closeups.values():
+        for closeup in closeups:
+            panel = closeup.panel
+            waits = {joint: f"Brace {number}" for joint, number in panel.later.items()}
+            assert waits == {joint: locked[joint] for joint in waits}
+            now = {joint for joint, turn in locked.items() if turn == closeup.title}
+            assert now | waits.keys() == set(panel.joints)
 
 
 @pytest.mark.parametrize(

@@ -22,7 +22,7 @@ from buildplan.instructions.model import TurnWords
 from buildplan.instructions.setting_up import is_tying
 from buildplan.language.phrases import clauses
 from buildplan.language.voice import Voice
-from buildplan.sequence.model import Kind, Operation, Step, Turn
+from buildplan.sequence.model import Access, Kind, Operation, Step, Turn
 from buildplan.shape.lying import laid_in_figure
 
 # Steps whose work is on the piece, and those that concern the whole of it.
@@ -155,7 +155,20 @@ def _tied(book: Book, progress: BuildProgress, step: Step, number: int) -> Panel
         _below(book, shown),
         skipped,
         frozenset(brace.shared),
+        later=_waiting(book, step, brace, shown),
     )
+
+
+def _waiting(book: Book, step: Step, brace: Brace, joints: Sequence[str]) -> Mapping[str, int]:
+    """Joints of a brace that are locked with one that comes after it, and its number; not those
+    that are locked with the piece turned over."""
+    turned = step.ways.get(Access.TURNED, ())
+    waits = book.context.lock_waits_for
+    return {
+        joint: waits[joint]
+        for joint in joints
+        if waits.get(joint, 0) > brace.number and joint not in turned
+    }
 
 
 def seen_from(voice: Voice, camera: Camera) -> str:

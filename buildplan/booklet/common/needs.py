@@ -191,8 +191,7 @@ def _alone(book: Book) -> Iterator[str]:
     minutes = work_minutes(alone, own)
     if minutes and len(alone) < len(book.steps):
         yield book.voice.say(
-            "{work} of it can be done alone; how many people a part of the work takes stands at"
-            " its head",
+            "{work} of it can be done alone; each part says how many people it takes",
             work=strong(minutes_words(minutes, book.voice)),
         )
 

@@ -67,7 +67,7 @@ def _tying(book: Book, scene: Scene, panel: Panel, brace: Brace, *, helped: bool
 def _under(book: Book, scene: Scene, panel: Panel) -> Picture:
     voice = book.voice
     joints = [joint for joint in panel.joints if joint in panel.below]
-    words = voice.say("on one knee: {joints}", joints=voice.listed(joints))
+    words = voice.say("on one knee")
     alt = voice.say(
         "The work lies raised on a knee of the one who locks, a hand inside it, the other"
         " underneath."

@@ -34,6 +34,7 @@ MEANINGS: Mapping[PictureSign, str] = {
     PictureSign.CLOSING_KNOT: mark("joint of the closing knot"),
     PictureSign.END_KNOT: mark("joint of the last knot"),
     PictureSign.TWIST: mark("twist a lock on"),
+    PictureSign.LOCK_LATER: mark("lock it with brace 5"),
     PictureSign.LOCK: mark("lock"),
     PictureSign.HAND: mark("reach in from below"),
     PictureSign.SKIPPED: mark("no brace is tied here"),

@@ -1,0 +1,64 @@
+"""The person at a brace: one whose arms are as long as they are, on knees that are on the floor."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from drawn_pieces import brace_scene
+
+from buildplan.drawing.kneeling_figure import Figure, kneeling
+from buildplan.drawing.labels import label_boxes
+from buildplan.drawing.panel import Panel
+from buildplan.drawing.person_at_work import hands_at, person_tying, person_under
+from buildplan.drawing.seat import open_end_seat
+from buildplan.drawing.way_round import TiedRow
+
+UP, AHEAD = np.array([0.0, 0.0, 1.0]), np.array([0.0, 1.0, 0.0])
+FLOOR = np.zeros(3)
+
+
+def arms(figure: Figure) -> list[np.ndarray]:
+    """Shoulder, elbow and hand (3, 3) of either arm."""
+    return [group[0].points for group in figure.groups if group[0].points.shape == (3, 3)][-2:]
+
+
+@pytest.mark.parametrize("ahead_m", [0.5, 0.75, 0.85])
+def test_hands_are_where_the_work_is_and_arms_keep_their_length(ahead_m: float) -> None:
+    """An arm of somebody 1.70 m tall is about 0.58 m from shoulder to palm (from memory)."""
+    hands = np.array([[-0.1, ahead_m, 0.3], [0.1, ahead_m, 0.3]])
+    figure = kneeling(FLOOR, AHEAD, UP, hands)
+    assert figure.hands == pytest.approx(hands)
+    for arm in arms(figure):
+        assert np.linalg.norm(np.diff(arm, axis=0), axis=1) == pytest.approx([0.29, 0.29])
+    lowest = figure.points[:, 2].min()
+    assert 0 < lowest < 0.05
+
+
+def test_hands_out_of_reach_are_as_near_as_arms_are_long() -> None:
+    hands = np.array([[-0.1, 2.0, 0.3], [0.1, 2.0, 0.3]])
+    figure = kneeling(FLOOR, AHEAD, UP, hands)
+    for arm in arms(figure):
+        assert np.linalg.norm(arm[2] - arm[0]) < 0.58
+        assert np.all(arm[2, 1] < hands[:, 1])
+
+
+def first_brace() -> Panel:
+    scene = brace_scene()
+    brace = scene.framework.braces[1]
+    row = TiedRow(brace.section, True)
+    camera = open_end_seat(scene.framework, scene.shape, brace)
+    return Panel(scene, camera, brace.section, (row,), below=frozenset({"C2", "D2"}))
+
+
+def test_the_right_hand_is_at_the_outer_chain() -> None:
+    """As the close-ups have it from the open end: A upper right, B upper left (pictures.md)."""
+    assert hands_at(first_brace()) == ("B2", "A2")
+
+
+def test_what_hands_hold_is_named() -> None:
+    panel = first_brace()
+    size = (170.0, 120.0)
+    tying = person_tying(panel.scene, panel, size, "", "", ("A3", "B3"))
+    assert set(label_boxes(tying)) == {"A2", "B2", "A3", "B3"}
+    under = person_under(panel.scene, panel, ("C2", "D2"), size, "below", "")
+    assert set(label_boxes(under)) == {"C2", "D2", "below"}
