@@ -149,7 +149,8 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
     if any(one.shared for one in braces) and context.teacher(Hand.SHARE, step) is None:
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
     known = where_taught(context, step, leads)
-    if known and not is_named_before(context, step, known):
+    turns = any(kind != STRAIGHT for kind in step.cells)
+    if known and (turns or not is_named_before(context, step, known)):
         yield as_in_steps(context.voice, known)
 
 

@@ -93,10 +93,10 @@ def lifted(context: Context, brace: Brace) -> Iterator[str]:
     letters = chains_lifted(context, brace)
     if letters:
         yield context.voice.say_count(
-            "Somebody lifts chain {letters} there, a balloon high, until two braces are done; they"
-            " hold it up from then on, and one can work alone.",
-            "Somebody lifts chains {letters} there, a balloon high, until two braces are done; they"
-            " hold them up from then on, and one can work alone.",
+            "Somebody lifts chain {letters} a balloon high there until two braces are done, which"
+            " then hold it up.",
+            "Somebody lifts chains {letters} a balloon high there until two braces are done, which"
+            " then hold them up.",
             len(letters),
             letters=chain_letters(context.voice, letters),
         )
