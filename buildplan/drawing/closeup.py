@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from math import fsum
 
 import numpy as np
 import shapely
@@ -23,13 +22,14 @@ from buildplan.drawing.cutaway import CutBody, cut_away, silhouettes
 from buildplan.drawing.framing import close_view, close_view_of_new
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import TIE_RADIUS, joint_dot, joint_tags, leaders
-from buildplan.drawing.marks import Box, Ink, Inset, Mark, MarkData, Picture, Point
+from buildplan.drawing.marks import Box, Inset, Mark, MarkData, Picture, Point
 from buildplan.drawing.outlines import quantised_length
 from buildplan.drawing.panel import Panel
 from buildplan.drawing.plates import corner_plate, plate_box, title_plate
 from buildplan.drawing.scene import Stamper, frame_line
 from buildplan.drawing.shading import faint, paled
-from buildplan.drawing.symbols import DONE_LINE, FAR_LINE, OUTLINE_LINE
+from buildplan.drawing.stubs import stub_marks
+from buildplan.drawing.symbols import DONE_LINE, FAR_LINE
 from buildplan.drawing.tied_sides import tied_sides
 from buildplan.drawing.visibility import behind_new, joints_m, paint_order
 from buildplan.drawing.way_round import (
@@ -40,7 +40,6 @@ from buildplan.drawing.way_round import (
     meetings,
     order_of,
     ordered_tags,
-    stub,
     twist,
     way_marks,
 )
@@ -52,8 +51,6 @@ DONE_LINE_PT = 0.45
 # What is shown about the joints, in link lengths: of a brace, and of joints by themselves, from
 # which whole balloons go out.
 TIED_ROOM, JOINED_ROOM = 0.8, 1.3
-# A stub: so much of a balloon's length, so much of its width; two at one joint stand so far apart.
-STUB_LONG, STUB_WIDE, STUB_APART_DEG = 0.5, 0.6, 44.0
 # How much tags shun new work, against standing near their joints.
 SHUN = 8.0
 # A balloon tied in by itself has two joints; so much of its width is kept clear.
@@ -176,7 +173,8 @@ class _CloseUpDrawing:
         bodies, outlines, cuts = self._laid_out()
         _, depth = self.view.place(bodies.centre)
         stamper = Stamper(self.scene, self.view, bodies)
-        marks: list[Mark] = self._stubs()
+        spots = {joint: self.spot(joint) for joint in self.panel.joints}
+        marks: list[Mark] = stub_marks(self.scene, spots, self.view.scale)
         order = [int(i) for i in paint_order(bodies, depth)]
         for at, i in enumerate(order):
             state = self._state(bodies, i)
@@ -201,27 +199,6 @@ class _CloseUpDrawing:
         if state == "far":
             return cut.marks(faint(colour), FAR_LINE, DONE_LINE_PT)
         return cut.marks(paled(colour), DONE_LINE, DONE_LINE_PT)
-
-    def _stubs(self) -> list[Mark]:
-        """What comes out of the joints of chains that go on unbraced, away from the work."""
-        framework = self.scene.framework
-        spots = [self.spot(joint) for joint in self.panel.joints]
-        middle = (fsum(x for x, _ in spots) / len(spots), fsum(y for _, y in spots) / len(spots))
-        ink = Ink(fill="#FFFFFF", stroke=OUTLINE_LINE, width=0.7)
-        marks: list[Mark] = []
-        for joint, spot in zip(self.panel.joints, spots, strict=True):
-            loose = [link for link in framework.links_at[joint] if link in self.scene.loose]
-            run = np.array([spot[0] - middle[0], spot[1] - middle[1]])
-            out = float(np.arctan2(run[1], run[0])) if np.hypot(*run) > 1e-6 else 0.0
-            for number, link in enumerate(loose):
-                kind = framework.balloons[framework.link[link].balloon]
-                turn = np.radians(STUB_APART_DEG) * (number - (len(loose) - 1) / 2)
-                away = (float(np.cos(out + turn)), float(np.sin(out + turn)))
-                long = STUB_LONG * kind.tie_to_tie_m * self.view.scale
-                marks.append(
-                    stub(spot, away, long, STUB_WIDE * kind.gauge_m * self.view.scale, ink)
-                )
-        return marks
 
     @property
     def _order(self) -> Order:
