@@ -16,7 +16,7 @@ from shapely.geometry import MultiPoint, Polygon
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Bodies, Scene
 from buildplan.drawing.camera import Camera, PaperView, fit, project
-from buildplan.drawing.kneeling_figure import Figure, figure_marks, kneeling
+from buildplan.drawing.kneeling_figure import Kneeler, figure_marks, kneeling
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import joint_dot, joint_tags, leaders
 from buildplan.drawing.line_art import SOFT, TYPE
@@ -57,13 +57,13 @@ class Place:
 
 
 @dataclass(frozen=True, eq=False)
-class Work:
+class KneelingWork:
     """Bodies and people at a place, and where the joints are that are named; metres."""
 
     scene: Scene
     place: Place
     bodies: Bodies
-    people: Sequence[Figure]
+    people: Sequence[Kneeler]
     named: Mapping[str, FloatArray]
 
 
@@ -100,7 +100,7 @@ def person_tying(
         opposite = place.below(middle + away * HELPER_AWAY_M)
         people.append(kneeling(opposite, -away, place.up, held[[0, -1]]))
     named = {joint: scene.shape.at[joint] for joint in (*joints, *lifted)}
-    return _drawn(Work(scene, place, scene.bodies, people, named), size, caption, alt)
+    return _drawn(KneelingWork(scene, place, scene.bodies, people, named), size, caption, alt)
 
 
 def person_under(
@@ -128,7 +128,7 @@ def person_under(
         second=_raised(own.second, place),
         centre=_raised(own.centre, place),
     )
-    return _drawn(Work(scene, place, bodies, people, named), size, caption, alt)
+    return _drawn(KneelingWork(scene, place, bodies, people, named), size, caption, alt)
 
 
 def _place_of(panel: Panel, scene: Scene) -> Place:
@@ -163,7 +163,7 @@ def _seen_from(place: Place, bodies: Bodies, hips: FloatArray) -> Camera:
     return Camera((x, y, z), (ux, uy, uz), "person")
 
 
-def _drawn(work: Work, size: tuple[float, float], caption: str, alt: str) -> Picture:
+def _drawn(work: KneelingWork, size: tuple[float, float], caption: str, alt: str) -> Picture:
     place, hips = work.place, work.people[0].floor
     off = np.linalg.norm(work.bodies.centre - place.middle, axis=1)
     camera = _seen_from(place, work.bodies.some(off < SEEN_M), hips)
@@ -188,7 +188,7 @@ def _drawn(work: Work, size: tuple[float, float], caption: str, alt: str) -> Pic
     return Picture(wide, high, tuple(marks), alt, (("picture", "person"),))
 
 
-def _shadow(work: Work, bodies: Bodies, view: PaperView) -> list[Mark]:
+def _shadow(work: KneelingWork, bodies: Bodies, view: PaperView) -> list[Mark]:
     """The floor under people and under what is near the work, so that it is seen what is raised."""
     place = work.place
     off = np.linalg.norm(bodies.centre - place.middle, axis=1)
@@ -208,7 +208,7 @@ def _shadow(work: Work, bodies: Bodies, view: PaperView) -> list[Mark]:
     ]
 
 
-def _painted(work: Work, bodies: Bodies, view: PaperView) -> list[Mark]:
+def _painted(work: KneelingWork, bodies: Bodies, view: PaperView) -> list[Mark]:
     """Bodies and people from back to front."""
     stamper = Stamper(work.scene, view, bodies)
     depth = behind_what_is_new(bodies, view.camera)
