@@ -14,6 +14,7 @@ from buildplan.drawing.camera import project
 from buildplan.drawing.line_art import PAPER
 from buildplan.drawing.marks import Circle, Label, Stamp
 from buildplan.drawing.techniques import TECHNIQUES, moves, technique_pictures
+from buildplan.drawing.techniques.ballast import tie_ballast
 from buildplan.drawing.techniques.held_locks import from_outside
 from buildplan.drawing.techniques.joints import join_chains
 from buildplan.drawing.techniques.knots import chain_strands, closing_strand
@@ -273,3 +274,17 @@ def test_the_large_lock_goes_out_through_gaps_between_the_balloons_of_its_joint(
     assert len(dashed) == 2
     assert_inside(drawn)
     assert_readable(drawn)
+
+
+def test_ballast_is_tied_to_the_balloons_that_meet_at_its_joint() -> None:
+    """A joint of a straight stretch of the star has two of its chain and two of its brace, at a
+    tip's outer joint there is a single instead; each in its own colour."""
+    framework = star()
+    for joint in ("A2", "A5"):
+        drawn = [
+            mark.look.colour
+            for mark in tie_ballast(framework, joint, Voice()).marks
+            if isinstance(mark, Stamp) and mark.look.form == "link"
+        ]
+        balloons = [framework.link[link].balloon for link in framework.links_at[joint]]
+        assert sorted(drawn) == sorted(framework.balloons[key].colour for key in balloons)
