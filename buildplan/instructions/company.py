@@ -35,6 +35,7 @@ def people_of_steps(context: Context) -> tuple[int, ...]:
             or folds_up(context, step)
             or bool(HELPED & step.ways.keys())
             or _is_lifted_for(context, step)
+            or _is_begun_beside(context, step)
             or (step.kind is Kind.SINGLE and bool(step.behind) and _ties_parts(context, step))
         )
         found.append(max(1 + two, *(operation.people for operation in step.operations)))
@@ -42,7 +43,21 @@ def people_of_steps(context: Context) -> tuple[int, ...]:
 
 
 def _part(context: Context, step: Step) -> str:
-    return part_of(context.framework, step.operations[0].joints[0])
+    laid = (*step.of_kind(Kind.LAY), *step.operations)[0]
+    return part_of(context.framework, laid.joints[0])
+
+
+def _is_begun_beside(context: Context, step: Step) -> bool:
+    """Whether a step begins a part after the first, for which two carry aside what is built."""
+    laid, parts = step.of_kind(Kind.LAY), context.framework.parts
+    if not laid or not parts:
+        return False
+    begun = {_part(context, other) for other in context.steps[: step.number - 1] if _lays(other)}
+    return bool(begun) and _part(context, step) not in begun
+
+
+def _lays(step: Step) -> bool:
+    return bool(step.of_kind(Kind.LAY))
 
 
 def _ties_parts(context: Context, step: Step) -> bool:

@@ -19,7 +19,7 @@ from buildplan.shape.lying import laid_in_figure
 
 # What is built already is carried out of the way.
 ASIDE = mark(
-    "Carry what is built aside, both hands round joints, and lay it down where nobody walks:"
+    "Two carry what is built aside, both hands round joints, and lay it down where nobody walks:"
     " left standing it may fall over."
 )
 
