@@ -12,6 +12,7 @@ from diagram_pieces import listed, pieces
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.drawing.line_art import INK, PALE, PAPER, SOFT
+from buildplan.drawing.maps.blocks import joints_drawn
 from buildplan.drawing.maps.joint_map import joint_map
 from buildplan.drawing.marks import Circle, Curve, Label, Picture, Point, Polyline
 from buildplan.framework.model import Framework
@@ -94,3 +95,13 @@ def test_every_style_of_line_is_in_the_key(name: str) -> None:
         keys |= key
         maps |= shown
     assert named(keys) <= named(maps)
+
+
+def test_each_sheet_has_the_key_to_its_own_chains() -> None:
+    """The O alone has inner chains behind: the sheets of other letters do not name their line."""
+    sheets = joint_map(MAPS["letters"], *SHEET, Voice())
+    told = [{mark.text for mark in one.marks if isinstance(mark, Label)} for one in sheets]
+    inner = ["chain C, inner back" in words for words in told]
+    assert inner == [any(joint.startswith("O.C") for joint in joints_drawn(one)) for one in sheets]
+    assert inner.count(True) == 1
+    assert all("chain A, outer front" in words for words in told)

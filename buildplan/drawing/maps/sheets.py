@@ -9,9 +9,11 @@ from typing import Protocol
 
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK
+from buildplan.drawing.map_style import LinkStyle
 from buildplan.drawing.maps.blocks import MapBlock, MapNames
-from buildplan.drawing.maps.legend import Item, legend
-from buildplan.drawing.marks import Label, Mark, MarkData, Picture
+from buildplan.drawing.maps.legend import Item, Sign, legend
+from buildplan.drawing.marks import Curve, Label, Mark, MarkData, Picture, Polyline
+from buildplan.drawing.way_round import WAY
 from buildplan.framework.assembly import part_joint
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
@@ -70,20 +72,11 @@ class PlacedBlock:
 def flat_sheets(
     plans: Sequence[FlatPlan], width: float, height: float, voice: Voice
 ) -> tuple[Picture, ...]:
-    """The plans on as few sheets as can be read, drawn as large as those allow. Where the key would
-    leave no room for a block, it is a sheet of its own."""
-    told = _told(plans, voice)
+    """The plans on as few sheets as can be read, drawn as large as those allow, each with the key
+    to what is on it. Where the key to all would leave no room for a block, it is a sheet of its
+    own."""
     items = list(dict.fromkeys(item for plan in plans for item in plan.items))
-    named = next((plan.names for plan in plans if plan.names.parts), None)
-    if named is not None:
-        called = part_joint(named.parts[0], "A1")
-        words = voice.say(
-            "Joints are called by their part in the steps: A1 under {part} is {joint}.",
-            part=named.parts[0],
-            joint=called,
-        )
-        told.append(words)
-    key_height, key = legend(items, width, told)
+    key_height, key = legend(items, width, _told(plans, voice))
     room = height - key_height
     apart = any(
         one.block.height + one.head > room + 0.01
@@ -92,8 +85,14 @@ def flat_sheets(
     )
     room = height if apart else room
     best = _largest(plans, width, room)
-    foot = 0.0 if apart else key_height
-    pictures = [_picture(sheet, width, foot, [] if apart else key, voice) for sheet in best]
+    keys = [_key_of(sheet, width, voice) for sheet in best]
+    keys = [own if own[0] <= key_height else (key_height, key) for own in keys]
+    if apart:
+        keys = [(0.0, [])] * len(best)
+    pictures = [
+        _picture(sheet, width, foot, own, voice)
+        for sheet, (foot, own) in zip(best, keys, strict=True)
+    ]
     if apart:
         signs = voice.listed([words for _, words in items])
         alt = voice.say("Key of the joint map: {signs}.", signs=signs)
@@ -101,9 +100,57 @@ def flat_sheets(
     return tuple(pictures)
 
 
+def _key_of(sheet: Sequence[PlacedBlock], width: float, voice: Voice) -> tuple[float, list[Mark]]:
+    """The key to the signs and styles of line that a sheet has: its height, and its marks."""
+    plans = {id(one.plan): one.plan for one in sheet}
+    found: dict[Item, None] = {}
+    for plan in plans.values():
+        blocks = [one.block for one in sheet if one.plan is plan]
+        found |= dict.fromkeys(item for item in plan.items if _is_on(item[0], plan, blocks))
+    return legend(list(found), width, _told(list(plans.values()), voice))
+
+
+def _is_on(sign: Sign | LinkStyle, plan: FlatPlan, blocks: Sequence[MapBlock]) -> bool:
+    """Whether a sign of a plan, or a style of line, is on some of its blocks."""
+    # pairs of joints that are tied, without a place of their own, are pale, with a lock between
+    joints = [joint for block in blocks for joint in block.joints]
+    links = [link for block in blocks for link in block.links]
+    notes = [mark for block in blocks for mark in (*block.notes, *block.over)]
+    if isinstance(sign, LinkStyle):
+        lines = [mark.ink for mark in notes if isinstance(mark, Polyline) and not mark.closed]
+        styled = any((ink.width, ink.dash) == (sign.width, sign.dash) for ink in lines)
+        return any(link.style == sign for link in links) or (styled and not sign.double)
+    match sign:
+        case Sign.JOINT:
+            return any(not joint.skipped and not joint.again for joint in joints)
+        case Sign.SKIPPED:
+            return any(joint.skipped for joint in joints)
+        case Sign.AGAIN | Sign.SHOWN_BEFORE:
+            again = any(joint.again for joint in joints) or any(link.again for link in links)
+            return again or not joints
+        case Sign.LOCK:
+            return not joints or any(joint.joint in plan.framework.lock_at for joint in joints)
+        case Sign.WAY:
+            return any(isinstance(mark, Curve) and mark.ink.stroke == WAY for mark in notes)
+        case _:
+            return True
+
+
 def _told(plans: Sequence[FlatPlan], voice: Voice) -> list[str]:
     """What is told in words of each plan, with its title where there are several: plans that are
-    told alike together."""
+    told alike together; and what joints of parts are called in the steps."""
+    named = next((plan.names for plan in plans if plan.names.parts), None)
+    if named is None:
+        return _told_of_each(plans, voice)
+    called = voice.say(
+        "Joints are called by their part in the steps: A1 under {part} is {joint}.",
+        part=named.parts[0],
+        joint=part_joint(named.parts[0], "A1"),
+    )
+    return [*_told_of_each(plans, voice), called]
+
+
+def _told_of_each(plans: Sequence[FlatPlan], voice: Voice) -> list[str]:
     titles: dict[str, list[str]] = {}
     for plan in plans:
         if plan.told:
