@@ -24,11 +24,12 @@ from buildplan.instructions.model import NO_FIGURES, Figures, StepWords, TurnWor
 from buildplan.instructions.read_back import LIKE_PART, MIRRORED_PART
 from buildplan.instructions.stages import part_of_step
 from buildplan.instructions.ways import ways_told
-from buildplan.language.phrases import sentences
+from buildplan.language.phrases import number_ranges, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step, Turn
 from buildplan.sequence.piece import PieceIndex
 
+MOST_NEEDED = 3  # steps that are all named
 FEWEST_ACTS = 3  # so many things to do, and they are told one by one
 
 _Tell = Callable[[Context, Step], Wording]
@@ -131,8 +132,10 @@ def _how_many(context: Context, step: Step) -> str:
 
 
 def _side_work(context: Context, step: Step) -> str:
-    """Which step first takes up work that goes on beside the main line."""
+    """Which steps take up work that goes on beside the main line; of many the first."""
     if step.side_work is None:
         return ""
-    first = min(one.number for one in context.steps if step.number in one.needs)
-    return context.voice.say("Needed in step {step}.", step=first)
+    needed = [one.number for one in context.steps if step.number in one.needs]
+    if not 1 < len(needed) <= MOST_NEEDED:
+        return context.voice.say("Needed in step {step}.", step=needed[0])
+    return context.voice.say("Needed in steps {steps}.", steps=number_ranges(context.voice, needed))

@@ -12,7 +12,8 @@ from buildplan.booklet.common.ballasting import ballast_link
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.joint_moves import closed_from_outside
-from buildplan.booklet.common.laid_courses import first_ring
+from buildplan.booklet.common.laid_courses import first_ring, is_planned
+from buildplan.booklet.common.map_sheets import step_place
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, ROW_GAP, rows_high
 from buildplan.booklet.common.side_views import side_views
 from buildplan.booklet.common.step_pictures import step_panels
@@ -25,6 +26,7 @@ from buildplan.booklet.common.step_words import (
 )
 from buildplan.document.blocks import Items, Shown, Words
 from buildplan.document.layout import Columns
+from buildplan.document.links import Anchor
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain
 from buildplan.drawing.course_plan import PlannedCourse, course_plan
@@ -55,6 +57,13 @@ def is_tabled(book: Book, step: Step) -> bool:
     return len(joins) >= FEWEST_ROWS and joint_table(book.context, step.turns) is not None
 
 
+def tied_place(book: Book, step: Step) -> str:
+    """The name of the place where what a step ties is listed, for links to lead to: of a course
+    with a plan its table, which may be on a later page than its title."""
+    listed = step.repeats is None and is_planned(book, step)
+    return f"{step_place(step)} joints" if listed else step_place(step)
+
+
 def planned_step(
     book: Book,
     views: Views,
@@ -82,7 +91,7 @@ def planned_step(
     chains = _ticked(told)
     checked: list[Flowable] = [Items([check_words(book, step)], ticked=True, after=ROW_GAP)]
     standing: list[Flowable] = [Shown(_standing(book, views, step), align="right")]
-    column = [*(chains if aside[0] else ()), *_shown(tied)]
+    column = [*(chains if aside[0] else ()), Anchor(tied_place(book, step)), *_shown(tied)]
     column += [*(checked if aside[1] else ()), *(standing if aside[2] else ())]
     body = [Columns(([Shown(plan)], column), (plan.width, wide), gap=GAP, after=2.0)]
     if measure < ABREAST_FROM:
@@ -122,7 +131,8 @@ def rows_and_check(book: Book, step: Step, wide: float) -> tuple[list[Flowable],
     high these are in a column so `wide`, in points."""
     told, tied, check = _coming_lines(book, step), _tied(book, step), check_words(book, step)
     ticked = Items([check], ticked=True, after=ROW_GAP)
-    blocks = [*(_ticked(told) if told else ()), *_shown(tied), ticked]
+    place = Anchor(tied_place(book, step))
+    blocks = [*(_ticked(told) if told else ()), place, *_shown(tied), ticked]
     return blocks, rows_high([*told, check], wide) + _high(tied, wide)
 
 

@@ -8,6 +8,7 @@ from functools import partial
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.course_steps import tied_place
 from buildplan.booklet.common.map_sheets import (
     INDEX_GAP,
     MapSheets,
@@ -17,7 +18,6 @@ from buildplan.booklet.common.map_sheets import (
     index_head,
     index_words,
     map_place,
-    step_place,
 )
 from buildplan.booklet.common.walking_through import walked_through
 from buildplan.design.measures import size_words
@@ -140,4 +140,5 @@ def _found_at(book: Book, step: Step, spots: Spots) -> PageLink:
             page=page,
         )
 
-    return PageLink(step_place(step), markup, words, within=("LI", "LBody"), spots=spots)
+    place = tied_place(book, step)
+    return PageLink(place, markup, words, within=("LI", "LBody"), spots=spots)
