@@ -31,6 +31,7 @@ ROUND_PT = 14.0
 OFF_MIDDLE = 0.15  # of the course: a joint nearer to its middle is no way round
 LETTER_PT = TYPE + 0.5
 ROOMY = math.radians(70.0)  # between two balloons
+ALIKE = math.radians(8.0)  # gaps that are as wide, but for so much
 AT_LEAST_M = 1e-6
 AT_LEAST_RAD = 0.05
 SINGLE = Ink(stroke=PAPER, width=1.6, dash=(1.4, 2.4))
@@ -206,7 +207,11 @@ def _number_at(
     after = [*ways[1:], ways[0] + 2 * math.pi]
     gaps = [(round(b - a, 6), (a + b) / 2) for a, b in zip(ways, after, strict=True)]
     free = [(gap, way) for gap, way in gaps if not any(_is_near(way, one) for one in taken)]
-    gap, way = max(free or gaps)
+    widest = max(gap for gap, _ in free or gaps)
+    alike = [(gap, way) for gap, way in free or gaps if gap > widest - ALIKE]
+    middle = [statistics.fmean(spot[axis] for spot in spots.values()) for axis in (0, 1)]
+    out = math.atan2(y - middle[1], x - middle[0])  # of gaps as wide the same at all joints
+    gap, way = min(alike, key=lambda one: (one[1] - out) % (2 * math.pi))
     far = to_edge(joint, way) + NUMBER_RADIUS * (0.9 if gap > ROOMY else 0.6)
     return x + far * math.cos(way), y + far * math.sin(way)
 

@@ -14,6 +14,7 @@ from buildplan.instructions.coming import (
 )
 from buildplan.instructions.context import Context
 from buildplan.instructions.crowns import first_tip, folded_inwards, sorted_tips
+from buildplan.instructions.folding import is_narrow
 from buildplan.instructions.grammar import chain_letters, joint_names
 from buildplan.instructions.laying import ASIDE
 from buildplan.instructions.model import Doing
@@ -151,8 +152,9 @@ def _set_on(context: Context, step: Step) -> str:
         set_on,
         voice.say(
             "Chain {zigzag} comes on chain {ring}: every second knot at the knot of {ring} with its"
-            " name, the others, {tips}, upwards. Go joint by joint: bring its knots together, lock"
-            " it, go on round; the rest hangs.",
+            " name, the others, {tips}, upwards. Go joint by joint: hold the knot of {below}, on it"
+            " that of {ring}, on top that of {zigzag}, lock it, go on round; the rest hangs.",
+            below=course.down.letter,
             zigzag=course.up.letter,
             ring=course.ring.letter,
             tips=joint_names(voice, sorted_tips(course)),
@@ -192,6 +194,13 @@ def _holding(context: Context, step: Step) -> Sequence[Doing]:
     ways = (Hand.SET_ROUND, Hand.SET_ON)
     if any(context.teacher(way, step) is not None for way in ways):
         return ()
+    if is_narrow(context, step):
+        from_outside = context.voice.say(
+            "From now on two work at each joint: one steadies what stands and holds the knots of"
+            " the joint together with both hands; the other locks it from outside, for no hand fits"
+            " into the ring."
+        )
+        return (Doing(from_outside, Kind.STAND_UP),)
     told = context.voice.say(
         "From now on two work at each joint: one stands before it, steadies what stands and holds"
         " the knots of the joint together with both hands; the other reaches in over the top and"

@@ -18,6 +18,7 @@ from buildplan.shape.tied_parts import part_of
 
 # What joints are got at with somebody's help.
 HELPED = frozenset({Access.LIFTED, Access.ON_ITS_SIDE, Access.STOOL, Access.LADDER, Access.NONE})
+HIGH = frozenset({Access.STOOL, Access.LADDER})
 HELD_UNTIL = 2  # braces from which on what stands holds up the chains (common practice, no source)
 
 
@@ -38,7 +39,10 @@ def people_of_steps(context: Context) -> tuple[int, ...]:
             or _is_begun_beside(context, step)
             or (step.kind is Kind.SINGLE and bool(step.behind) and _ties_parts(context, step))
         )
-        found.append(max(1 + two, *(operation.people for operation in step.operations)))
+        # of two who work at a joint one stands on what somebody else has to hold
+        three = held and bool(HIGH & step.ways.keys())
+        most = max(operation.people for operation in step.operations)
+        found.append(max(1 + two + three, most))
     return tuple(found)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from buildplan.instructions.coming import coming, is_first, is_last, round_of
 from buildplan.instructions.context import Context
-from buildplan.sequence.laid import is_regular
+from buildplan.sequence.laid import is_regular, lets_a_hand_in
 from buildplan.sequence.model import Kind, Step
 from buildplan.shape.tied_parts import part_of
 
@@ -30,3 +30,11 @@ def is_closed_last(context: Context, step: Step) -> bool:
     course = round_of(context, step)
     regular = course is not None and is_regular(course, context.framework)
     return is_last(context, step) and not is_first(context, step) and not regular
+
+
+def is_narrow(context: Context, step: Step) -> bool:
+    """Whether a step sets a ring on what stands that no hand fits into."""
+    course = round_of(context, step)
+    if course is None or is_first(context, step) or not is_regular(course, context.framework):
+        return False
+    return not lets_a_hand_in(course.ring, context.framework)

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from buildplan.instructions import rows
 from buildplan.instructions.coming import coming, is_first, round_of
 from buildplan.instructions.context import Context
-from buildplan.instructions.folding import is_closed_last
+from buildplan.instructions.folding import is_closed_last, is_narrow
 from buildplan.instructions.model import RowWords
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.read_back import (
@@ -89,7 +89,8 @@ def _is_of_one_layer(context: Context, step: Step) -> bool:
 
 def _taking(context: Context, step: Step) -> str:
     """The message that says which lock is taken, and for most how it is laid."""
-    if _move(context, step) is Hand.LOCK_LYING or _is_at_brace(context, step):
+    lying = _move(context, step) is Hand.LOCK_LYING
+    if lying or _is_at_brace(context, step) or is_narrow(context, step):
         return TAKE_LOCK_LYING
     return TAKE_LOCK_OF_ONE_LAYER if _is_of_one_layer(context, step) else TAKE_LOCK
 
@@ -137,6 +138,8 @@ def _sides(context: Context, step: Step) -> Iterator[str]:
             "One round goes out above the ring, the other below it; where a zigzag is, between its"
             " two balloons."
         )
+        if is_narrow(context, step):
+            yield _from_outside(voice)
     elif is_closed_last(context, step):
         yield _from_outside(voice)
 

@@ -3,11 +3,15 @@ row and the chains that begin at it."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from math import fsum
 
 from buildplan.framework.model import Framework, LongChain
+
+HAND_M = 0.09  # how wide a hand with a lock in it is; from memory
 
 
 @dataclass(frozen=True)
@@ -42,6 +46,16 @@ def is_regular(course: RoundCourse, framework: Framework) -> bool:
     """Whether nothing meets at the joints of a ring but it and the zigzags below and above it."""
     meets = 2 + 2 * sum(one is not None for one in (course.up, course.down))
     return all(len(framework.links_at[joint]) == meets for joint in course.ring.chain.joints)
+
+
+def lets_a_hand_in(ring: LongChain, framework: Framework) -> bool:
+    """Whether a hand fits within a ring as it is built: between the balloons of a regular polygon,
+    whose sides are a / tan(pi / n) apart."""
+    links = [framework.link[id_] for id_ in ring.chain.links]
+    kinds = [framework.balloons[link.balloon] for link in links]
+    side = fsum(kind.tie_to_tie_m for kind in kinds) / len(kinds)
+    thick = fsum(kind.gauge_m for kind in kinds) / len(kinds)
+    return side / math.tan(math.pi / len(kinds)) - thick >= HAND_M
 
 
 def goes_about(ring: LongChain, zigzag: LongChain) -> bool:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from sequence_pieces import BALLOONS
 
 from buildplan.framework.model import Framework
+from buildplan.instructions.coming import coming, is_first
 from buildplan.instructions.company import people_of_steps
 from buildplan.instructions.context import Context
 from buildplan.instructions.model import NO_FIGURES, Figures
@@ -18,8 +19,12 @@ from buildplan.patterns.column import Column, build_column
 from buildplan.patterns.globe import Globe, build_globe
 from buildplan.patterns.solid import Solid, build_solid
 from buildplan.patterns.wall import Wall, build_wall
+from buildplan.sequence.laid import lets_a_hand_in
+from buildplan.sequence.model import Access, Kind
 from buildplan.sequence.piece import PieceIndex
+from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
+from buildplan.shape.finding import find_shape
 
 
 def told(piece: Framework, figures: Figures = NO_FIGURES) -> list[str]:
@@ -28,7 +33,7 @@ def told(piece: Framework, figures: Figures = NO_FIGURES) -> list[str]:
 
 
 def test_a_ring_on_the_floor_is_locked_from_on_top_before_its_zigzag_comes_up() -> None:
-    keys = Column(around=4, rings=3, ring="long", between="cross", lock="lock")
+    keys = Column(around=6, rings=3, ring="long", between="cross", lock="lock")
     texts = told(build_column("Post", BALLOONS, keys))
     (lying,) = (text for text in texts if "Lay its knot on top of the joint" in text)
     assert "goes down in the middle of ring A, the other between the two balloons of" in lying
@@ -78,3 +83,29 @@ def test_what_is_built_lying_says_that_its_back_is_underneath() -> None:
     piece = build_wall("Screen", BALLOONS, keys)
     texts = told(piece, Figures(flat=frozenset(("",))))
     assert sum("The back is underneath" in text for text in texts) == 1
+
+
+def test_a_lock_of_a_ring_that_no_hand_fits_into_is_led_from_outside() -> None:
+    """Within a ring of n balloons, each a from knot to knot, there is a circle a / tan(pi / n)
+    across (a regular polygon's), less a balloon's thickness: of four there is next to nothing."""
+    for around, narrow in ((4, True), (6, False)):
+        keys = Column(around=around, rings=3, ring="long", between="cross", lock="lock")
+        piece = build_column("Post", BALLOONS, keys)
+        assert lets_a_hand_in(piece.chains[0], piece) != narrow
+        texts = told(piece)
+        assert any("no hand fits into the ring" in text for text in texts) == narrow
+        assert any("lead one round in through a gap" in text for text in texts) == narrow
+        assert any("From inside the piece lay its knot" in text for text in texts) != narrow
+
+
+def test_three_are_needed_where_of_two_at_a_joint_one_stands_on_a_stool() -> None:
+    """Who holds the knots cannot hold the stool as well (common practice, no source)."""
+    keys = Column(around=6, rings=9, ring="long", between="cross", lock="lock")
+    piece = build_column("Post", BALLOONS, keys)
+    steps = plan_steps(piece, reach=find_reach(piece, find_shape(piece)))
+    context = Context(PieceIndex(piece), steps, "in", Voice(), NO_FIGURES)
+    high = [Access.STOOL in step.ways for step in steps]
+    assert any(high)
+    for step, people in zip(steps, people_of_steps(context), strict=True):
+        if step.kind is Kind.JOIN and coming(context, step) and not is_first(context, step):
+            assert people == (3 if Access.STOOL in step.ways else 2)

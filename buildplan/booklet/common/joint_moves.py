@@ -13,7 +13,7 @@ from buildplan.drawing.techniques.beside_locks import reach_under, tie_beside_lo
 from buildplan.drawing.techniques.braces import tie_end
 from buildplan.drawing.techniques.large_locks import lock_from_outside, lock_of_joint
 from buildplan.drawing.techniques.lying_locks import lock_lying
-from buildplan.instructions.folding import is_closed_last
+from buildplan.instructions.folding import is_closed_last, is_narrow
 from buildplan.instructions.setting_up import is_tying
 from buildplan.instructions.singles import is_first_beside_locks, is_first_lifted
 from buildplan.sequence.model import Kind, Step
@@ -76,7 +76,8 @@ def with_lock(
     if largest is None:
         return drawn
     own = book.framework.built_with(largest)
-    lock = lock_of_joint(own, book.voice, largest, book.shape)
+    drawing = lock_from_outside if is_narrow(book.context, step) else lock_of_joint
+    lock = drawing(own, book.voice, largest, book.shape)
     if Kind.STAND_UP in drawn:  # what meets there is shown by those who hold it
         drawn = {kind: some for kind, some in drawn.items() if kind is not Kind.JOIN}
     return {**drawn, Kind.LOCK: (lock,)}

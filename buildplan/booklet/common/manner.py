@@ -16,9 +16,18 @@ def lifting(book: Book) -> int:
     return max(operation.people for step in book.steps for operation in step.operations)
 
 
+def _high(book: Book) -> int:
+    """How many people work at joints that are high up, where those are more than lift the piece and
+    than there are; else 0."""
+    most = max(book.people, default=0)
+    return most if most > max(book.facts.crew, lifting(book)) else 0
+
+
 def people_figure(book: Book) -> str:
-    """How many people it takes, as a figure: `2`, or `2 (3 to lift)`."""
-    crew, needed = book.facts.crew, lifting(book)
+    """How many people it takes, as a figure: `2`, `2 (3 to lift)` or `2 (3 high up)`."""
+    crew, needed, high = book.facts.crew, lifting(book), _high(book)
+    if high:
+        return book.voice.say("{people} ({number} high up)", people=crew, number=high)
     if needed <= crew:
         return book.voice.whole(crew)
     return book.voice.say("{people} ({lifters} to lift)", people=crew, lifters=needed)
@@ -26,7 +35,14 @@ def people_figure(book: Book) -> str:
 
 def people_words(book: Book) -> str:
     """How many people it takes, said the same on every page."""
-    crew, needed = book.facts.crew, lifting(book)
+    crew, needed, high = book.facts.crew, lifting(book), _high(book)
+    if high:
+        return book.voice.say_count(
+            "{number} person; {high} while one stands on a stool or ladder",
+            "{number} people; {high} while one stands on a stool or ladder",
+            crew,
+            high=high,
+        )
     if needed <= crew:
         return book.voice.say_count("{number} person", "{number} people", crew)
     return book.voice.say_count(

@@ -12,7 +12,6 @@ from buildplan.booklet.common.map_links import to_the_map
 from buildplan.booklet.common.map_sheets import MapSheets, step_place
 from buildplan.document.links import PageLink
 from buildplan.document.text import underlined
-from buildplan.framework.cells import STRAIGHT
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Step
 
@@ -21,19 +20,15 @@ def looked_up(
     book: Book, sheets: MapSheets, step: Step, practised: Mapping[int, str]
 ) -> list[Flowable]:
     """Where a step's joints are on the map, where its moves were practised, and the pages of the
-    steps that have its moves: at every corner, else where it is the first to name them."""
+    steps that have its moves."""
     voice = book.voice
 
     def told(page: int) -> str:
-        return voice.say("pictures: page {page}", page=page)
+        return voice.say("pictures: from page {page}", page=page)
 
     shown = [practised[step.number]] if step.number in practised else []
     links = [PageLink(place, lambda page: underlined(told(page)), told) for place in shown]
-    earlier = {n for one in book.steps[: step.number - 1] for n in book.told(one).as_in}
-    named = book.told(step).as_in
-    turns = bool(set(step.cells) - {STRAIGHT})
-    wanted = [number for number in named if turns or number not in earlier]
-    steps = [page_of_step(voice, book.steps[number - 1]) for number in wanted]
+    steps = [page_of_step(voice, book.steps[number - 1]) for number in book.told(step).as_in]
     return [*to_the_map(book, sheets, [step]), *links, *steps]
 
 

@@ -35,7 +35,7 @@ NAME = mark("Practice piece")
 # Cells that go straight on; where the piece turns, one of its corners lies between them.
 STRAIGHTS = 2
 USUAL_CHAINS = 4
-MOST_AROUND = 4
+MOST_AROUND = 6  # a hand fits into a ring of as many, as into that of the piece
 
 
 @dataclass(frozen=True)

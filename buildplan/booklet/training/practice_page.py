@@ -43,6 +43,7 @@ from buildplan.instructions.folding import folds_up
 from buildplan.instructions.joining import folded_up
 from buildplan.instructions.kneeling import waiting
 from buildplan.instructions.model import StepWords
+from buildplan.instructions.printed_rows import printed
 from buildplan.instructions.times import duration
 from buildplan.sequence.model import Kind, Step
 
@@ -167,7 +168,11 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     if up:
         moves += [[Shown(one)] for one in (*side_views(own, step), *closed_from_outside(own, step))]
     learnt = made.steps[: step.number - 1]
-    rows = [row for turn in said.turns for row in turn.lines]
+    rows = (
+        list(printed(own.context, step.turns, said.turns))
+        if _alike(own, step)
+        else [row for turn in said.turns for row in turn.lines]
+    )
     lessons = lessons_of(own, learnt, step)
     known = {kind for other in made.steps[: step.number - 1] for kind in other.kinds}
     # a brace's moves stand in a row
@@ -184,6 +189,12 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
         *(() if told else in_rows(moves, book.paper.measure, rows)),
     ]
     return Stack([*lessons, Stack(blocks, whole=not lessons, most_empty=MOST_EMPTY)])
+
+
+def _alike(own: Book, step: Step) -> bool:
+    """Whether the joints of a step are joined alike, so that one line tells them: knots alone."""
+    joined = [op.joints[0] for op in step.of_kind(Kind.JOIN)]
+    return bool(joined) and not any(own.context.piece.passing[joint][1] for joint in joined)
 
 
 def _with_plan(

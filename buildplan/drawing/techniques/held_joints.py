@@ -4,10 +4,10 @@ locks them; the rest of the chains that come in hangs."""
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
-from buildplan.drawing.line_art import INK
-from buildplan.drawing.marks import Ink, Mark, Picture, Point, Polyline
+from buildplan.drawing.line_art import INK, PAPER, TYPE
+from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.techniques.hands import pinching_hand
 from buildplan.drawing.techniques.props import (
     Strand,
@@ -28,6 +28,7 @@ AT, LONG, STOUT, NEAR = (110.0, 66.0), 48.0, 24.0, 5.0
 LOCK_UP, ROUND, FLOOR = 33.0, 16.0, 14.0
 # Degrees: what stands leads down within this span, what comes in up; the outermost of it droops.
 STANDING_DEG, COMING_DEG = (222.0, 318.0), (128.0, 52.0)
+LETTERED = 41.0  # points from the joint: hands are at it
 SIDE_DEG, DROOP = 6.0, (17.0, -40.0)
 
 
@@ -42,17 +43,19 @@ def hold_joint(
     first two of these lead to either side and hang, with what follows them."""
     sides, rest = coming[:2], coming[2:]
     marks: list[Mark] = [Polyline(((14.0, FLOOR), (206.0, FLOOR)), Ink(stroke=INK, width=0.8))]
-    for id_, way in zip(standing, _fan(len(standing), *STANDING_DEG), strict=True):
+    ways = dict(zip(standing, _fan(len(standing), *STANDING_DEG), strict=True))
+    for id_, way in ways.items():
         marks += _balloon(framework, id_, _off(AT, way, NEAR), _off(AT, way, LONG), "done")
     for id_, side in zip(sides, (-1, 1), strict=False):
-        way = math.radians(90 - side * (90 - SIDE_DEG))
+        way = ways[id_] = math.radians(90 - side * (90 - SIDE_DEG))
         (x, y) = end = _off(AT, way, LONG)
         marks += _balloon(framework, id_, (x, y), (x + side * DROOP[0], y + DROOP[1]), "new")
         marks += _balloon(framework, id_, _off(AT, way, NEAR), end, "new")
     for id_, way in zip(rest, _fan(len(rest), *COMING_DEG), strict=True):
+        ways[id_] = way
         marks += _balloon(framework, id_, _off(AT, way, NEAR), _off(AT, way, LONG), "new")
     marks += knot(AT, 0, framework.balloons[framework.link[coming[0]].balloon].colour)
-    marks += _hands(framework)
+    marks += [*_hands(framework), *_letters(framework, ways)]
     marks += [
         *badge((62.0, 32.0), "1"),
         *badge((158.0, 32.0), "1"),
@@ -92,6 +95,19 @@ def _balloon(framework: Framework, id_: str, start: Point, end: Point, state: st
     kind = framework.link[id_].balloon
     colour, sign = framework.balloons[kind].colour, signs(framework)[kind]
     return link(start, end, STOUT, colour, state, sign if state == "new" else 0)
+
+
+def _letters(framework: Framework, at: Mapping[str, float]) -> list[Mark]:
+    """The letter of its chain towards the end of each balloon, by the ways that they lead; of those
+    that are no chain none."""
+    found: list[Mark] = []
+    for id_, way in at.items():
+        (long,) = (one for one in framework.chains if id_ in one.chain.links)
+        if len(long.chain.links) > 1:
+            x, y = _off(AT, way, LETTERED)
+            foot = (x, y - TYPE * 0.36)
+            found.append(Label(foot, long.letter, TYPE, INK, bold=True, halo=PAPER))
+    return found
 
 
 def _fan(count: int, first_deg: float, last_deg: float) -> list[float]:
