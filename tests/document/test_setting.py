@@ -14,6 +14,7 @@ from buildplan.document.layout import Columns, Either, Filled
 from buildplan.document.links import Anchor, ContentsLine
 from buildplan.document.paper import PAPERS
 from buildplan.document.printing import Document, Section, print_document
+from buildplan.document.spare_room import Lowest
 from buildplan.document.tables import Grid
 from buildplan.document.text import column_widths, least_widths
 from buildplan.drawing.marks import Picture
@@ -149,3 +150,10 @@ def test_columns_break_no_word_and_keep_the_width_of_the_table() -> None:
 
 def test_columns_stay_as_wanted_where_no_word_is_too_long() -> None:
     assert column_widths((100.0, 200.0), least_widths([["a", "b"]], 4.0)) == [100.0, 200.0]
+
+
+def test_of_shapes_that_hold_the_same_the_lowest_is_set() -> None:
+    told = [Words(f"line {n}.") for n in range(30)]
+    high, low = Columns([told]), Columns([told[::2], told[1::2]])
+    assert len(pages_of(Lowest([high, low]), items(20))) == 1
+    assert len(pages_of(Lowest([high]), items(20))) == 2

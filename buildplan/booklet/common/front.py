@@ -18,6 +18,7 @@ from buildplan.document.blocks import Items, Rule, Shown, Stack, Words, heading
 from buildplan.document.layout import Boxed, Columns, Filled
 from buildplan.document.links import ContentsLine
 from buildplan.document.printing import Section
+from buildplan.document.spare_room import Lowest
 from buildplan.document.tables import Grid
 from buildplan.document.text import DISPLAY, LEAD, SMALL, STRONG, plain, strong, underlined
 from buildplan.drawing.camera import CAMERAS
@@ -63,8 +64,7 @@ BRACE = (mark("brace"), mark("a short chain tied across the long chains, holding
 LOCK = (mark("lock"), mark("a pair of small rounds twisted round a joint to hold it"))
 SINGLE = (mark("single"), mark("one link balloon tied across two joints that no brace reaches"))
 
-GUIDE_SHARES = (0.36, 0.64)
-ROOM_LEFT = 4  # the contents may have so many lines more than there are words, and be shorter
+GUIDE_SHARES = ((0.36, 0.64), (0.42, 0.58))  # of the width, to the contents and the words
 
 
 def cover(book: Book, first_build: tuple[str, str]) -> Section:
@@ -180,11 +180,13 @@ def reading_guide(book: Book, views: Views, rest: Sequence[Section]) -> Section:
         Shown(balloon_ends(book.framework, voice), after=3.0),
         *words[1:],
     ]
-    listed = sum(section.listed for section in rest)
-    (first if listed < len(words) + ROOM_LEFT else second).extend(pictures)
-    columns = Columns((first, second), GUIDE_SHARES, gap=24.0)
+    shapes = [
+        Columns(columns, shares, gap=24.0)
+        for shares in GUIDE_SHARES
+        for columns in (([*first, *pictures], second), (first, [*second, *pictures]))
+    ]
     title = voice.say("How to read this booklet")
-    return Section(title, [columns, *picture_key(book, views)], titled=True)
+    return Section(title, [Lowest(shapes), *picture_key(book, views)], titled=True)
 
 
 def words_used(book: Book) -> list[tuple[str, str]]:
