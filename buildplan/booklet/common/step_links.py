@@ -12,15 +12,17 @@ from buildplan.booklet.common.map_links import to_the_map
 from buildplan.booklet.common.map_sheets import MapSheets, step_place
 from buildplan.document.links import PageLink
 from buildplan.document.text import underlined
+from buildplan.framework.cells import STRAIGHT
 from buildplan.language.voice import Voice
-from buildplan.sequence.model import Step
+from buildplan.sequence.model import Kind, Step
 
 
 def looked_up(
     book: Book, sheets: MapSheets, step: Step, practised: Mapping[int, str]
 ) -> list[Flowable]:
     """Where a step's joints are on the map, where its moves were practised, and the pages of the
-    steps that have its moves."""
+    steps that have its moves: at every course and corner, else where it is the first to name them.
+    """
     voice = book.voice
 
     def told(page: int) -> str:
@@ -28,7 +30,10 @@ def looked_up(
 
     shown = [practised[step.number]] if step.number in practised else []
     links = [PageLink(place, lambda page: underlined(told(page)), told) for place in shown]
-    steps = [page_of_step(voice, book.steps[number - 1]) for number in book.told(step).as_in]
+    earlier = {n for one in book.steps[: step.number - 1] for n in book.told(one).as_in}
+    every = step.kind is Kind.JOIN or bool(set(step.cells) - {STRAIGHT})
+    wanted = [number for number in book.told(step).as_in if every or number not in earlier]
+    steps = [page_of_step(voice, book.steps[number - 1]) for number in wanted]
     return [*to_the_map(book, sheets, [step]), *links, *steps]
 
 
