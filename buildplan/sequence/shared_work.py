@@ -22,6 +22,11 @@ WITHOUT_TYING = frozenset(
 PORTABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
 
 
+# What two do at a joint of a course that comes on others: one holds, one locks. That they take half
+# the time of one is from memory.
+HELD, HANDS = frozenset({Kind.JOIN, Kind.LOCK}), 2
+
+
 # What is done to the chains of a course before they are laid.
 BEFORE_LAYING = frozenset({Kind.CLOSE_RING, Kind.TAG})
 
@@ -107,7 +112,9 @@ def works_of(steps: Sequence[Step], everyone_ties: bool, piece_of: Mapping[int, 
     return sorted(
         works,
         key=lambda work: (
-            max(work.block, last.get(work.piece, 0)) if _is_a_lock(work) else work.block
+            (max(work.block, last.get(work.piece, 0)), True)
+            if _is_a_lock(work)
+            else (work.block, False)
         ),
     )
 
@@ -163,6 +170,31 @@ def _course(work: Work) -> Hashable:
     return (work.piece, work.place, number) if number else None
 
 
+def _first_courses(works: Sequence[Work]) -> Mapping[tuple[str, str], Hashable]:
+    """The first course of each piece, of equal parts of each: it lies on the floor."""
+    found: dict[tuple[str, str], Hashable] = {}
+    for work in works:
+        if _course(work) is not None:
+            found.setdefault((work.piece, work.place), _course(work))
+    return found
+
+
+def _part_before(works: Sequence[Work], pairs: int) -> Mapping[str, Sequence[str]]:
+    """What is done of one of some equal parts before the next is begun, where there are more of
+    them than `pairs` of people: two stay at one until it stands."""
+    built: dict[tuple[str, str], list[Work]] = {}
+    for work in works:
+        if work.place and not work.portable:
+            built.setdefault((work.piece, work.place), []).append(work)
+    of_courses = [own for own in built.values() if _course(own[-1]) is not None]
+    found: dict[str, Sequence[str]] = {}
+    for earlier, later in zip(of_courses, of_courses[pairs:], strict=False):
+        if earlier[0].piece == later[0].piece:
+            last = [one.id for one in earlier if _course(one) == _course(earlier[-1])]
+            found |= {one.id: last for one in later}
+    return found
+
+
 def activities_of(
     works: Sequence[Work], crew: Sequence[Person], minutes: Mapping[str, float]
 ) -> list[Activity]:
@@ -170,6 +202,7 @@ def activities_of(
 
     One person joins and locks in turn. Two share it: the joints of a course are joined one after
     another, whoever comes behind locks them, and what comes upon the course waits for every lock.
+    A course that comes on others is held at each joint: there two work together, in half the time.
     """
     maker = {thing: work for work in works for op in work.operations for thing in op.makes}
     here = {work.id for work in works}
@@ -177,9 +210,14 @@ def activities_of(
     for work in works:
         if work.kind is Kind.LOCK:
             locks.setdefault(_course(work), []).append(work.id)
-    laid_before = _laid_before(works)
+    laid_before, able = _laid_before(works), sum(TIE in person.skills for person in crew)
+    first = _first_courses(works)
+    pairs = able // HANDS
+    part_before = _part_before(works, pairs) if pairs else {}
     activities = []
     for work in works:
+        held = work.kind in HELD and _course(work) not in {None, *first.values()}
+        hands = min(HANDS, able) if held and work.people < HANDS else 1
         needs: list[str] = []
         for made in (maker[t] for op in work.operations for t in op.needs if t in maker):
             if _course(made) not in (None, _course(work)):
@@ -189,15 +227,21 @@ def activities_of(
             else:
                 needs.append(made.id)
         needs += [
-            before for before in (*work.after, *laid_before.get(work.id, ())) if before in here
+            before
+            for before in (
+                *work.after,
+                *laid_before.get(work.id, ()),
+                *part_before.get(work.id, ()),
+            )
+            if before in here
         ]
         activities.append(
             Activity(
                 id=work.id,
-                minutes=fsum(operation_minutes(op, minutes) for op in work.operations),
+                minutes=fsum(operation_minutes(op, minutes) for op in work.operations) / hands,
                 needs=tuple(dict.fromkeys(need for need in needs if need != work.id)),
                 skill=INFLATE if work.kind in WITHOUT_TYING else TIE,
-                people=min(work.people, len(crew)),
+                people=max(hands, min(work.people, len(crew))),
                 block=str(work.block),
                 piece=work.piece + work.place,
             )

@@ -31,7 +31,7 @@ from buildplan.sequence.reach import find_reach
 from buildplan.sequence.replay import replay
 from buildplan.sequence.shared_work import activities_of, works_of
 from buildplan.sequence.steps import plan_steps
-from buildplan.sequence.timetable import crew_of, timetable
+from buildplan.sequence.timetable import crew_of, people_at, timetable
 from buildplan.shape.finding import find_shape
 
 
@@ -216,10 +216,21 @@ def test_equal_parts_are_built_side_by_side_and_what_comes_next_waits_for_all() 
     }
     tied = next(op for op in work if op.kind is Kind.JOIN and len(op.joints) > 1)
     assert locked_before(tied.id) == set("LRTS")
-    # so two people are sooner done, though they cannot help one another at a joint
+    # so two people are sooner done
     plan = timetable(steps, crew_of(2), {}, in_workshop=False)
     single = timetable(steps, crew_of(1), {}, in_workshop=False)
     assert plan.parts[0].minutes < 0.65 * single.parts[0].minutes
+    # two are at each joint of a course that comes on others, one holds and one locks; so they stay
+    # at one column until it stands, and four build both at once
+    copies = [(steps[step.repeats - 1], step) for step in steps if step.repeats is not None]
+    joined = [pair for pair in copies if pair[0].of_kind(Kind.JOIN)]
+    times = plan.parts[0].step_times
+    assert all(
+        people_at(plan.parts[0], step.number) == (0, 1) for pair in joined[1:] for step in pair
+    )
+    assert times[joined[-1][0].number][1] <= times[joined[0][1].number][0]
+    times = timetable(steps, crew_of(4), {}, in_workshop=False).parts[0].step_times
+    assert times[joined[-1][0].number][1] > times[joined[0][1].number][0]
 
 
 def test_a_mirror_image_says_so_and_other_colours_are_no_copy() -> None:
