@@ -59,7 +59,7 @@ def bags(framework: Framework, voice: Voice) -> tuple[Bag, ...]:
         packed.append(
             _bag(
                 framework,
-                voice.say("Short chains of {kind}", kind=f"{len(keys)}{which}"),
+                voice.say("Brace chains of {kind}", kind=f"{len(keys)}{which}"),
                 _for_braces(voice, len(numbers), len(keys), of),
                 (key for _ in numbers for key in keys),
             )
@@ -96,7 +96,7 @@ def _by_letter(framework: Framework, others: Collection[LongChain], voice: Voice
     for long in framework.chains:
         if long not in others:
             holds = voice.say(
-                "{place}; joint {joint} marked",
+                "{place}; tag {joint} where it begins",
                 place=voice.tell(long.where),
                 joint=long.chain.joints[0],
             )
