@@ -31,7 +31,7 @@ from buildplan.sequence.reach import find_reach
 from buildplan.sequence.replay import replay
 from buildplan.sequence.shared_work import activities_of, works_of
 from buildplan.sequence.steps import plan_steps
-from buildplan.sequence.timetable import crew_of, people_at, timetable
+from buildplan.sequence.timetable import crew_of, timetable
 from buildplan.shape.finding import find_shape
 
 
@@ -220,23 +220,6 @@ def test_equal_parts_are_built_side_by_side_and_what_comes_next_waits_for_all() 
     plan = timetable(steps, crew_of(2), {}, in_workshop=False)
     single = timetable(steps, crew_of(1), {}, in_workshop=False)
     assert plan.parts[0].minutes < 0.65 * single.parts[0].minutes
-
-
-def test_two_are_at_each_joint_of_a_course_that_comes_on_others() -> None:
-    """One holds and one locks: so they stay at one of two columns until it stands, and four build
-    both at once."""
-    alone = column(4, 3)
-    whole = build_assembly("Two", BALLOONS, [Part("L", alone), Part("R", alone)], [], [], "lock")
-    steps = plan_steps(whole)
-    (part,) = timetable(steps, crew_of(2), {}, in_workshop=False).parts
-    copies = [(steps[step.repeats - 1], step) for step in steps if step.repeats is not None]
-    joined = [pair for pair in copies if pair[0].of_kind(Kind.JOIN)]
-    held = [step.number for pair in joined[1:] for step in pair]
-    assert all(people_at(part, number) == (0, 1) for number in held)
-    last, first = joined[-1][0].number, joined[0][1].number
-    assert part.step_times[last][1] <= part.step_times[first][0]
-    (part,) = timetable(steps, crew_of(4), {}, in_workshop=False).parts
-    assert part.step_times[last][1] > part.step_times[first][0]
 
 
 def test_a_mirror_image_says_so_and_other_colours_are_no_copy() -> None:

@@ -4,10 +4,13 @@ from datetime import datetime, timedelta
 from itertools import pairwise
 
 import pytest
-from sequence_pieces import STAR, listed, tube
+from sequence_pieces import BALLOONS, STAR, listed, tube
 
+from buildplan.framework.assembly import build_assembly
+from buildplan.framework.model import Part
 from buildplan.instructions.timetables import steps_with_times, timetable_lines
 from buildplan.language.voice import Voice
+from buildplan.patterns.column import Column, build_column
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.labour import MINUTES, PER, work_minutes
 from buildplan.sequence.model import Kind
@@ -18,6 +21,7 @@ from buildplan.sequence.timetable import (
     WorkPlace,
     crew_of,
     latest_starts,
+    people_at,
     timetable,
     waiting_minutes,
 )
@@ -136,6 +140,24 @@ def test_json_says_where_when_and_who() -> None:
 def test_a_listed_piece_has_a_timetable_too() -> None:
     solid = listed([(f"v{i}", f"v{j}", "long") for i in range(4) for j in range(i)], lock=None)
     assert timetable(plan_steps(solid), crew_of(2), {}).minutes > 0
+
+
+def test_two_are_at_each_joint_of_a_course_that_comes_on_others() -> None:
+    """One holds and one locks: so they stay at one of two columns until it stands, and four build
+    both at once."""
+    keys = Column(around=4, rings=3, ring="long", between="cross", lock="lock")
+    alone = build_column("Post", BALLOONS, keys)
+    whole = build_assembly("Two", BALLOONS, [Part("L", alone), Part("R", alone)], [], [], "lock")
+    steps = plan_steps(whole)
+    (part,) = timetable(steps, crew_of(2), {}, in_workshop=False).parts
+    copies = [(steps[step.repeats - 1], step) for step in steps if step.repeats is not None]
+    joined = [pair for pair in copies if pair[0].of_kind(Kind.JOIN)]
+    held = [step.number for pair in joined[1:] for step in pair]
+    assert all(people_at(part, number) == (0, 1) for number in held)
+    last, first = joined[-1][0].number, joined[0][1].number
+    assert part.step_times[last][1] <= part.step_times[first][0]
+    (part,) = timetable(steps, crew_of(4), {}, in_workshop=False).parts
+    assert part.step_times[last][1] > part.step_times[first][0]
 
 
 def test_a_crew_needs_somebody_who_can_tie() -> None:
