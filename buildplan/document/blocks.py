@@ -166,7 +166,7 @@ class Stack(Flowable):  # type: ignore[misc]
         return width, self.height
 
     def split(self, width: float, room: float) -> list[Flowable]:
-        page = self.canv.room
+        page = self.canv.room_below
         if (
             self._whole
             and room < page - self._below_title
@@ -180,7 +180,9 @@ class Stack(Flowable):  # type: ignore[misc]
         if fits and rest:
             later = Stack(rest, self._role, whole=self._whole, after=self.spaceAfter)
             return [Stack(fits, self._role), later]
-        if rest and len(self.blocks) > 1 and room >= page:  # parted where it should not be
+        if (
+            rest and len(self.blocks) > 1 and room >= self.canv.room
+        ):  # parted where it should not be
             return list(self.blocks) if self._role is None else []
         return []
 

@@ -59,7 +59,7 @@ class Columns(Flowable):  # type: ignore[misc]
         return width, self.height
 
     def split(self, width: float, room: float) -> list[Flowable]:
-        page = self.canv.room
+        page = self.canv.room_below
         self.wrap(width, page)
         waits = room < page and self.height <= page
         if self._whole and waits and room <= page * self._most_empty:

@@ -83,12 +83,12 @@ def _parts(
     that much less room for it."""
     if room <= 0:
         return ()
-    page = canvas.room
-    canvas.room = page - above
+    before = canvas.titles
+    canvas.titles = before + above
     try:
         return list(block.splitOn(canvas, width, room))
     finally:
-        canvas.room = page
+        canvas.titles = before
 
 
 def keep_company(fits: list[Flowable], rest: list[Flowable], blocks: Blocks) -> None:

@@ -205,7 +205,7 @@ class Grid(Flowable):  # type: ignore[misc]
         return width, self.height
 
     def split(self, width: float, room: float) -> list[Flowable]:
-        page = self.canv.room
+        page = self.canv.room_below
         if room < page and self._table(width).wrapOn(self.canv, width, page)[1] < SHORT * page:
             return []
         return list(self._table(width).splitOn(self.canv, width, room))

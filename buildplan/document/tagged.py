@@ -99,6 +99,7 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
             target, pagesize=page_size, invariant=1, pageCompression=0, initialFontName=font
         )
         self.room = page_size[1]  # the height that a page has for what is set on it
+        self.titles = 0.0  # the height of those above what is parted: they come along to any page
         self.root = Element("Document")
         self.places: dict[str, LinkTarget] = {}
         self.blanks: dict[str, pikepdf.Object] = {}  # forms to be filled in later, by their names
@@ -118,6 +119,11 @@ class TaggedCanvas(Canvas):  # type: ignore[misc]
     ) -> None:
         """As `setFillColor`."""
         super().setStrokeColor(_colour(colour) if isinstance(colour, str) else colour, alpha)
+
+    @property
+    def room_below(self) -> float:
+        """The height that a page has below the titles that come along."""
+        return self.room - self.titles
 
     @contextmanager
     def element(

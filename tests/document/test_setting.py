@@ -9,7 +9,7 @@ import pypdfium2
 import pytest
 from reportlab.platypus import Flowable
 
-from buildplan.document.blocks import Items, Shown, Words, heading, together
+from buildplan.document.blocks import Items, Shown, Stack, Words, heading, together
 from buildplan.document.layout import Columns, Either, Filled
 from buildplan.document.links import Anchor, ContentsLine
 from buildplan.document.paper import PAPERS
@@ -77,6 +77,13 @@ def test_titles_do_not_stand_alone_above_what_has_a_page_only_without_them(title
     assert len(pages) == 2
     assert f"Heading {titles - 1}." in pages[0]
     assert "line 30." in pages[0]
+
+
+def test_below_a_title_a_picture_as_high_as_a_page_has_a_page() -> None:
+    for high in range(600, 760, 20):
+        picture = Shown(Picture(300, high, (), "-"))
+        pages = pages_of(heading("Heading"), Stack([picture, Words("below"), items(30)]))
+        assert entries(" ".join(pages)) == list(range(30))
 
 
 def test_what_may_be_told_in_another_way_fills_the_page_it_is_parted_on() -> None:
