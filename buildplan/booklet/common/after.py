@@ -41,7 +41,7 @@ def standing(book: Book) -> Section:
     first = [heading(voice.say("Hold it down")), Items(_holding_down(book)), *plan]
     second = [
         # what stands as it was built has been shown so with its last step
-        *([] if stands else [_view(book, "corner", VIEW_HEIGHT)]),
+        *([] if stands or plan else [_view(book, "corner", VIEW_HEIGHT)]),
         Shown(tied) if (tied := ballast_tied(book)) else _view(book, "side", SIDE_HEIGHT),
         heading(voice.say("Carry it")),
         Items(carrying(book)),
