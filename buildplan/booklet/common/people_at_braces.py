@@ -83,6 +83,6 @@ def _next_joints(book: Book, brace: Brace) -> Sequence[str]:
     for long in own.chains:
         if long.letter in letters:
             joints = long.chain.joints
-            at = next(n for n, joint in enumerate(joints) if joint in brace.section)
-            found.append(joints[min(at + 1, len(joints) - 1)])
+            tied = [n for n, joint in enumerate(joints) if joint in brace.section]
+            found += [joints[min(tied[0] + 1, len(joints) - 1)]] if tied else []
     return found
