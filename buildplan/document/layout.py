@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from copy import copy
 from math import fsum
 from typing import Generic, TypeVar
 
@@ -214,10 +213,10 @@ class Filled(Flowable):  # type: ignore[misc]
         return width, self.height
 
     def split(self, width: float, room: float) -> list[Flowable]:
-        if room < self.canv.room or not self._above:
+        if room < self.canv.room - NEARLY or not self._above:
             return []
-        alone = copy(self)
-        alone._above = []
+        kept = {"least": self._least, "gap": self._gap, "enlarged": self._enlarged}
+        alone = Filled([], self._make, self._below, ground=self._ground, side=self._side, **kept)
         return [*self._above, alone]
 
     def draw(self) -> None:
@@ -260,7 +259,7 @@ class Fitting(Flowable, Generic[Size]):  # type: ignore[misc]
         return width, self.height
 
     def split(self, width: float, room: float) -> list[Flowable]:
-        return [] if room < self.canv.room else list(self._make(self._sizes[-1]))
+        return [] if room < self.canv.room - NEARLY else list(self._make(self._sizes[-1]))
 
     def draw(self) -> None:
         draw_stack(self._blocks, self.canv, 0, self.height, self.width, self._room)

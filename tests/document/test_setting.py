@@ -125,6 +125,19 @@ def test_a_picture_fills_what_the_words_leave() -> None:
     assert len(pages_of(Filled(long, make, [Words("below")]))) == 2
 
 
+def test_a_picture_whose_words_fill_a_page_has_the_next() -> None:
+    """What is above it goes to a new page first, and leaves no room for it there either."""
+
+    def make(width: float, height: float) -> Picture:
+        return Picture(width, height, (), "-")
+
+    for count in range(36, 44):
+        above = [Words(f"line {n}.") for n in range(count)]
+        pages = pages_of(Filled(above, make, [Words("below")]), titled=True)
+        assert f"line {count - 1}." in " ".join(pages)
+        assert "below" in pages[-1]
+
+
 def test_a_picture_is_never_larger_than_its_page() -> None:
     assert len(pages_of(Shown(Picture(5000.0, 9000.0, (), "large")), Words("after"))) == 2
 
