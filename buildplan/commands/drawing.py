@@ -208,11 +208,11 @@ def gallery(
     from buildplan.evaluation.expected_time import seconds_to_tell
 
     voice = Voice(language)
+    if not folder.is_dir():
+        raise typer.BadParameter(voice.say("{folder} is no folder", folder=str(folder)))
     stem = in_language(f"{folder.resolve().name}-gallery-{paper.value}", voice)
     target = out or OUTPUT / f"{stem}.pdf"
     refuse_ending(target, (".pdf",), voice)
-    if not folder.is_dir():
-        raise typer.BadParameter(voice.say("{folder} is no folder", folder=str(folder)))
     files = sorted(f for f in folder.rglob("*.yaml") if is_design_file(f))
     if not files:
         raise typer.BadParameter(

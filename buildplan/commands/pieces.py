@@ -33,7 +33,6 @@ if TYPE_CHECKING:
 
 Read = TypeVar("Read")
 
-FEW_S = 90  # told in seconds
 SHAPES_FOUND_ANEW = 1.5  # what asking for a figure costs, over working out the piece (measured)
 
 
@@ -85,31 +84,12 @@ def size_of_design(design: Design) -> PieceSize:
 
 def tell_if_long(design: Design, seconds: Callable[[PieceSize], float], voice: Voice) -> None:
     """How long a large piece is likely to take, before it is begun."""
-    from buildplan.evaluation.expected_time import WORTH_SAYING_S
+    from buildplan.evaluation.expected_words import expected_words
 
     size = size_of_design(design)
-    expected = seconds(size)
-    if expected < WORTH_SAYING_S:
-        return
-    if expected < FEW_S:
-        words = voice.say(
-            "{piece} has {balloons} balloons: this takes about {count} seconds of work for one "
-            "processor.",
-            piece=design.name,
-            balloons=size.balloons,
-            count=10 * round(expected / 10),
-        )
-    else:
-        words = voice.say_count(
-            "{piece} has {balloons} balloons: this takes about {number} minute of work for one "
-            "processor.",
-            "{piece} has {balloons} balloons: this takes about {number} minutes of work for one "
-            "processor.",
-            round(expected / 60),
-            piece=design.name,
-            balloons=size.balloons,
-        )
-    aside(words)
+    words = expected_words(design.name, size, seconds(size), voice)
+    if words:
+        aside(words)
 
 
 def _finding(design: Design, voice: Voice) -> str:

@@ -23,6 +23,7 @@ from buildplan.desk.task import (
     PICTURE,
     PIECE,
     SHAPE,
+    WAIT,
     CountWork,
     DesignWork,
 )
@@ -173,7 +174,7 @@ def piece_now(desk: Desk, looked: Looked) -> tuple[int, bytes]:
     failed = desk.failed.get(looked.results.key)
     if failed is not None:
         raise fault(failed)
-    return 202, b'{"state":"working"}'
+    return 202, json.dumps(_working_on(looked.results), ensure_ascii=False).encode()
 
 
 def facts_now(desk: Desk, looked: Looked) -> tuple[int, dict[str, Any]]:
@@ -185,7 +186,13 @@ def facts_now(desk: Desk, looked: Looked) -> tuple[int, dict[str, Any]]:
     failed = desk.failed.get(looked.results.key)
     if failed is not None:
         raise fault(failed)
-    return 202, {"state": "working"}
+    return 202, _working_on(looked.results)
+
+
+def _working_on(results: Results) -> dict[str, Any]:
+    """That it is worked out, and how long that is likely to take where it is long."""
+    known = results.get(WAIT)
+    return {"state": "working", "words": "", **({} if known is None else json.loads(known))}
 
 
 def saved_by_desk(desk: Desk, saved: Saved) -> None:

@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 SHAPE, PIECE, FACTS = "shape.json", "piece.json", "facts.json"
+# what is said while a large piece is worked out
+WAIT = "wait.json"
 COUNTS, CARD, PICTURE = "counts.json", "card.json", "picture.png"
 
 Report = Callable[[object], None]

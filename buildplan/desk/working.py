@@ -29,6 +29,7 @@ from buildplan.desk.task import (
     PICTURE,
     PIECE,
     SHAPE,
+    WAIT,
     CountWork,
     DesignWork,
     Report,
@@ -36,6 +37,8 @@ from buildplan.desk.task import (
 from buildplan.desk.whole_file import WholeFile
 from buildplan.document.paper import PAPERS
 from buildplan.evaluation.evaluating import NEW_PARTS, Evaluation, evaluate_shape, resting_shape
+from buildplan.evaluation.expected_time import PieceSize, seconds_to_tell, size_of
+from buildplan.evaluation.expected_words import expected_words
 from buildplan.fitting.checking import Checked, checked, tried
 from buildplan.hands.applying import learned_for
 from buildplan.hands.reading import measured_by, read_known
@@ -129,6 +132,8 @@ def _worked_out(bench: _Bench, design: Design, *, whole: bool) -> None:
     """The shape first, then what it weighs and how it stands, then the order of work."""
     voice, units = bench.voice, units_read(bench.voice, design.units)
     framework = build_framework(design)
+    if whole:
+        _tell_if_long(bench, design, size_of(framework))
     shape = resting_shape(design, framework)
     if whole:
         piece = gather_shape(design, framework, shape, units, [voice])
@@ -144,6 +149,13 @@ def _worked_out(bench: _Bench, design: Design, *, whole: bool) -> None:
     if whole:
         bench.put(PICTURE, card_picture(framework, shape))
         _rest(bench, made)
+
+
+def _tell_if_long(bench: _Bench, design: Design, size: PieceSize) -> None:
+    """How long a large piece is likely to take, for those who wait for it."""
+    words = expected_words(design.name, size, seconds_to_tell(size), bench.voice)
+    if words:
+        bench.put_json(WAIT, {"words": words})
 
 
 def _rest(bench: _Bench, made: Evaluation) -> None:

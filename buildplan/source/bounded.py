@@ -6,6 +6,7 @@ import errno
 import os
 import stat
 from pathlib import Path
+from typing import BinaryIO
 
 from buildplan.language.messages import Message, mark, message
 
@@ -38,6 +39,12 @@ def why_not_read(error: OSError) -> Message:
     return message("the system says: {why}", why=error.strerror or str(error.errno))
 
 
+def _read(file: BinaryIO, found: os.stat_result, most: int) -> bytes | None:
+    """The first bytes of a plain file; None of what is none, or only looks like one (some files of
+    the system wait for what is to come)."""
+    return file.read(most) if stat.S_ISREG(found.st_mode) else None
+
+
 def bytes_within(path: Path, most: int) -> bytes:
     """All bytes of a plain file that has no more than `most`. Raises OSError; of a larger file, a
     device or a pipe (which may never end) UnfitFileError, before any of it is read."""
@@ -46,9 +53,9 @@ def bytes_within(path: Path, most: int) -> bytes:
         found = os.fstat(handle)
         if stat.S_ISDIR(found.st_mode):
             raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR), str(path))
-        if not stat.S_ISREG(found.st_mode):
+        data = b"" if found.st_size > most else _read(file, found, most + 1)
+        if data is None:
             raise UnfitFileError(path, message("it is a device or a pipe, not a file"))
-        data = b"" if found.st_size > most else file.read(most + 1)
         if found.st_size > most or len(data) > most:
             size = max(1, most // 1024)
             raise UnfitFileError(path, message("it is larger than {size} KiB", size=size))

@@ -9,10 +9,12 @@ from pathlib import Path
 import pytest
 import yaml
 from conftest import Call
-from desks import DESIGNS, EVERY_DESIGN, Page, open_page, with_designs
+from desks import DESIGNS, EVERY_DESIGN, AtOnce, Page, open_page, with_designs
 
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
+from buildplan.desk.outcome import Made
+from buildplan.desk.task import WAIT
 
 STAR, FRAME = DESIGNS / "reading_star.yaml", DESIGNS / "picture_frame.yaml"
 AT_STAR = "/api/design/reading_star"
@@ -145,3 +147,30 @@ def test_paint_that_is_no_balloon_of_the_file_is_refused(page: Page) -> None:
         assert answer.status_code == 422
         assert answer.json()["message"]
     assert yaml.safe_load(page.text("reading_star")) == yaml.safe_load(STAR.read_text("utf-8"))
+
+
+def test_a_long_wait_is_told_while_the_piece_is_worked_out(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("buildplan.evaluation.expected_words.WORTH_SAYING_S", 0.0)
+    workers = AtOnce(waits=True)
+    lamp = DESIGNS / "gallery" / "lamp_octahedron.yaml"
+    with open_page(with_designs(tmp_path / "desk", [lamp]), workers) as page:
+        version = page.data("/api/design/lamp_octahedron")["version"]
+        facts = f"/api/design/lamp_octahedron/facts?version={version}"
+        assert page.get(facts).json() == {"state": "working", "words": ""}
+
+        class FarEnoughError(Exception):
+            pass
+
+        def report(part: object) -> None:
+            if part == Made(WAIT):
+                raise FarEnoughError
+
+        with pytest.raises(FarEnoughError):
+            next(one.work for one in workers.asked if one.lane == "design lamp_octahedron")(report)
+        answer = page.get(facts)
+        assert answer.status_code == 202
+        assert "24 balloons: this takes about" in answer.json()["words"]
+        piece = page.get(facts.replace("/facts", "/piece"))
+        assert (piece.status_code, piece.json()) == (202, answer.json())

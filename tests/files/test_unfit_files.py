@@ -50,6 +50,38 @@ def test_devices_and_pipes_are_not_read(tmp_path: Path) -> None:
             bytes_within(path, 99)
 
 
+@posix
+def test_a_file_of_the_system_that_waits_is_told(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A file that only looks plain gives nothing where it would have to wait (POSIX, read)."""
+    opened = os.fdopen
+
+    def waiting(handle: int, mode: str) -> object:
+        opened(handle, mode).close()
+        ours, theirs = os.pipe()
+        os.set_blocking(ours, False)
+        ends.append(theirs)
+        return opened(ours, mode)
+
+    ends: list[int] = []
+    file = tmp_path / "file"
+    file.write_bytes(b"12345")
+    monkeypatch.setattr("buildplan.source.bounded.os.fdopen", waiting)
+    monkeypatch.setattr("buildplan.source.bounded.os.fstat", lambda handle: os.stat(file))
+    with pytest.raises(UnfitFileError):
+        bytes_within(file, 99)
+    os.close(ends[0])
+
+
+@posix
+def test_a_folder_that_is_a_link_to_itself_is_told(call: Call, tmp_path: Path) -> None:
+    (tmp_path / "loop").symlink_to("loop")
+    status, _, said = call("gallery", "loop")
+    assert status == 2
+    assert "loop is no folder" in said
+
+
 def test_a_file_is_read_to_its_most_and_no_further(tmp_path: Path) -> None:
     file = tmp_path / "file"
     file.write_bytes(b"12345")

@@ -2,7 +2,7 @@
 import { doToCard, getDesign, getFacts, getHome, getPiece, hasMet, NotThere, postBack, postEdits, putText, Refused } from "./api";
 import type { CardDeed, Worked } from "./api";
 import type { Design, Edit, Made, Met } from "./contract";
-import { connected, design, facts, home, met, missing, notice, piece, saving, unworkable } from "./state";
+import { connected, design, facts, home, met, missing, notice, piece, saving, unworkable, wait } from "./state";
 import { say, sentence } from "./words";
 
 /** Say what went wrong, in the server's words where it has some. */
@@ -69,6 +69,7 @@ export async function loadWorked(name: string, of: string): Promise<void> {
     await Promise.all([
       getFacts(name, of).then((found) => {
         if (found.state === "there" && still()) facts.value = { name, version: of, value: found.value };
+        if (found.state === "working" && found.words && still()) wait.value = { name, version: of, value: found.words };
         cannot(found);
       }),
       getPiece(name, of).then((found) => {

@@ -126,11 +126,11 @@ export const postBack = (name: string, base: string, way: "undo" | "redo"): Prom
 export const hasMet = (answer: Design | Met): answer is Met => "kept" in answer;
 
 /** What is worked out of a version: there, not yet, or not to be had and why. */
-export type Worked<T> = { state: "there"; value: T } | { state: "working" } | { state: "cannot"; problems: readonly Problem[] };
+export type Worked<T> = { state: "there"; value: T } | { state: "working"; words: string } | { state: "cannot"; problems: readonly Problem[] };
 
 async function worked<T>(address: string): Promise<Worked<T>> {
   const response = await answered(address, {});
-  if (response.status === 202) return { state: "working" };
+  if (response.status === 202) return { state: "working", words: ((await read(response)) as { words?: string } | null)?.words ?? "" };
   if (response.status === 422) {
     const answer = (await read(response)) as { problems?: readonly Problem[] } | null;
     return { state: "cannot", problems: answer?.problems ?? [] };

@@ -24,9 +24,15 @@ export const piece = signal<Of<Shown> | null>(null);
 /** Why the newest version has no shape. */
 export const unworkable = signal<Of<readonly Problem[]> | null>(null);
 
+/** How long the newest version is likely to take, where that is long. */
+export const wait = signal<Of<string> | null>(null);
+
 const isNow = (of: Of<unknown> | null): boolean => of !== null && of.name === design.value?.name && of.version === version.value;
 /** Whether what is shown is still of an older version. */
 export const working = computed(() => design.value !== null && !isNow(unworkable.value) && !(isNow(facts.value) && isNow(piece.value)));
+
+/** What is said of that while it lasts. */
+export const waitWords = computed(() => (working.value && isNow(wait.value) ? (wait.value?.value ?? "") : ""));
 
 /** All that is wrong with the open design, as far as is known. */
 export const problems = computed((): readonly Problem[] => {

@@ -5,7 +5,7 @@ import type { Body } from "../../bodies";
 import type { Pose } from "../../camera";
 import type { Of } from "../state";
 import type { Shown } from "../contract";
-import { facts, piece, unworkable, version, working } from "../state";
+import { facts, piece, unworkable, version, waitWords, working } from "../state";
 import { say } from "../words";
 import { aimed, brushed, door, gust, lit, moment, overlays, tapping, type Overlay } from "./choices";
 import { dimensions, doorway, foot, hold, wind } from "./drawn";
@@ -34,7 +34,7 @@ function stateNow(found: Of<Shown> | null): string {
 }
 
 function stateWords(found: Of<Shown> | null): string {
-  if (working.value) return say(found ? "piece working" : "piece first working");
+  if (working.value) return [say(found ? "piece working" : "piece first working"), waitWords.value].join(" ").trim();
   return unworkable.value?.version === version.value && found ? say("piece before") : "";
 }
 
