@@ -33,6 +33,7 @@ from buildplan.business.copies.filling import Sold, sold_copies
 from buildplan.business.copies.serial import SoldCopy, design_digest, serial_of
 from buildplan.document.blanks import Blank
 from buildplan.document.imposition import folded
+from buildplan.document.paper import high_set
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.text import SMALL
 from buildplan.drawing.typeset.font_files import with_fonts
@@ -160,6 +161,8 @@ def copy_of(book: Book, keyed: bool) -> SoldCopy:
 
 def _whole(book: Book) -> bytes:
     title = book.voice.say("{piece}: build booklet", piece=book.facts.name)
+    if book.edition == "crew":
+        book = replace(book, paper=high_set(book.paper))
     return _printed(book, SECTIONS[book.edition](book), title)
 
 

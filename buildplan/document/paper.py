@@ -21,9 +21,9 @@ def mm(length_mm: float) -> float:
 
 @dataclass(frozen=True)
 class Paper:
-    """A sheet. `left`, `right`, `top` and `bottom` are the edges of the type area, all in points
-    of the grid, which is enlarged `scale` times on the sheet; pictures are enlarged
-    `picture_scale` times on the grid."""
+    """A sheet. `left`, `right`, `top` and `bottom` are the edges of the type area, whose top is
+    `head` below the edge of the sheet, all in points of the grid, which is enlarged `scale` times
+    on the sheet; pictures are enlarged `picture_scale` times on the grid."""
 
     name: str
     width: float
@@ -31,6 +31,7 @@ class Paper:
     margin: float = mm(15)
     scale: float = 1.0
     picture_scale: float = 1.0
+    head: float = mm(24)
 
     @property
     def sheet(self) -> tuple[float, float]:
@@ -50,7 +51,7 @@ class Paper:
     @property
     def top(self) -> float:
         """Top edge of the type area, below the running head."""
-        return self.height - mm(24)
+        return self.height - self.head
 
     @property
     def bottom(self) -> float:
@@ -77,6 +78,12 @@ LARGE_PICTURES = 16 / 8 / LARGE_PRINT
 def landscape(paper: Paper) -> Paper:
     """The same sheet turned."""
     return replace(paper, width=paper.height, height=paper.width)
+
+
+def high_set(paper: Paper) -> Paper:
+    """The same sheet with its type area close under the running head: for pages that should be
+    few."""
+    return replace(paper, head=mm(21))
 
 
 def large_print(paper: Paper) -> Paper:

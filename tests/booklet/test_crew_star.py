@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import io
 import re
 from dataclasses import replace
 
+import pypdf
 import pytest
 import shipped
 from page_words import words_of
@@ -32,8 +34,18 @@ def book() -> Book:
 
 
 @pytest.fixture(scope="module")
-def text(book: Book) -> str:
-    return words_of(print_booklet(book))
+def printed(book: Book) -> bytes:
+    return print_booklet(book)
+
+
+@pytest.fixture(scope="module")
+def text(printed: bytes) -> str:
+    return words_of(printed)
+
+
+def test_a_crew_carries_ten_pages(printed: bytes) -> None:
+    """What a table on a floor has room for, and a clip board (common practice, no source)."""
+    assert len(pypdf.PdfReader(io.BytesIO(printed)).pages) <= 10
 
 
 def test_the_schedule_has_every_job_once_and_says_who_comes(book: Book, text: str) -> None:

@@ -14,12 +14,13 @@ from buildplan.booklet.common.manner import people_words
 from buildplan.booklet.common.phone_code import code_of_piece
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, Words
-from buildplan.document.layout import beside
+from buildplan.document.layout import beside, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import LEAD, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.scene import finished_picture
+from buildplan.drawing.scene import finished_words
+from buildplan.drawing.two_views import front_and_side
 from buildplan.evaluation.figures import weight_words
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
@@ -63,37 +64,42 @@ SHORT_CAUTIONS: Sequence[tuple[str, str]] = (
 )
 
 CLOSEST_ROWS = 0.8
-PICTURE_WIDTH, PICTURE_HEIGHT = 250.0, 150.0  # at most
+PICTURE_WIDTH, PICTURE_HEIGHT = 250.0, 148.0  # at most
+PICTURE_SHARE, GAP = 0.46, 12.0
 
 
 def front(book: Book, plan: Timetable) -> list[Flowable]:
     """What it is, how big, how many, how long; the regulation's words."""
     voice, enlarged = book.voice, book.paper.picture_scale
-    seen: list[Flowable] = [
-        Shown(_picture(book), enlarged),
-        *code_of_piece(book),
-    ]
+    seen: list[Flowable] = [Shown(_views(book), enlarged), *code_of_piece(book)]
     figures = [Items(_figures(book, plan)), Words(strong(voice.say(LATEX_WORDS)))]
     return [
         Words(strong(voice.say("Crew edition")), LEAD, after=4),
         *draft_notice(book),
-        *beside(book.paper, seen, figures, 0.46),
+        *beside(book.paper, seen, figures, PICTURE_SHARE),
         choking_box(book.paper, voice),
         _short_cautions(voice),
     ]
 
 
-def _picture(book: Book) -> Picture:
-    enlarged = book.paper.picture_scale
-    wide = min(book.paper.measure, PICTURE_WIDTH)
-    return finished_picture(
+def _views(book: Book) -> Picture:
+    """The finished piece from the front and from the side, and how wide, high and deep it is."""
+    voice, facts, enlarged = book.voice, book.facts, book.paper.picture_scale
+    room = book.paper.measure
+    wide = min(room, PICTURE_WIDTH) if not is_wide(book.paper) else PICTURE_SHARE * room - GAP
+    seen = (finished_words(book.framework, CAMERAS[name], voice) for name in ("front", "side"))
+    return front_and_side(
         book.framework,
         book.shape,
-        CAMERAS["front"],
         wide / enlarged,
-        min(wide, PICTURE_HEIGHT) / enlarged,
-        patterns=book.patterns,
-        alt=book.voice.say("{piece}, finished, from the front.", piece=book.facts.name),
+        PICTURE_HEIGHT / enlarged,
+        (
+            voice.tell(size_words(facts.width_m, book.units)),
+            voice.tell(size_words(facts.height_m, book.units)),
+            voice.tell(size_words(facts.depth_m, book.units)),
+        ),
+        " ".join(seen),
+        book.patterns,
     )
 
 

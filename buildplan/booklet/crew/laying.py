@@ -27,7 +27,7 @@ TAGS_ON_PLAN = mark(
 TAGS_OF_FLAT = mark("The plan names the joints to tag.")
 TOLD_IN_FULL = frozenset({Kind.CLOSE_RING, Kind.LAY})
 PLAN_SHARE, PLAN_GAP = 0.6, 12.0  # of the width
-PLAN_HEIGHT, LARGE_PLAN_HEIGHT = 222.0, 360.0  # at most; with the width to itself
+PLAN_HEIGHT, LARGE_PLAN_HEIGHT = 212.0, 360.0  # at most; with the width to itself
 
 
 def is_laid_by_plan(book: Book, steps: Sequence[Step]) -> bool:
@@ -39,9 +39,12 @@ def laid_out(book: Book, steps: Sequence[Step], beside: Sequence[Flowable]) -> l
     """What is to be ticked of some steps, and the plan of the floor where they lay chains out to be
     braced; `beside` the plan stands what is to be read before the work goes on, on narrow paper
     under it."""
-    ticked = Items(tuple(floor_lines(book, steps)), ticked=True)
     laid = next((step for step in steps if is_laid_to_brace(book, step)), None)
-    return [ticked, *(beside if laid is None else laid_plan(book, laid, beside))]
+    ticked: list[Flowable] = [
+        Items(lines, ticked=True, after=4.0)
+        for lines in (_lines_of(book, [step], steps) for step in steps)
+    ]
+    return [*ticked, *(beside if laid is None else laid_plan(book, laid, beside))]
 
 
 def laid_plan(book: Book, step: Step, beside: Sequence[Flowable]) -> list[Flowable]:
@@ -62,8 +65,13 @@ def laid_plan(book: Book, step: Step, beside: Sequence[Flowable]) -> list[Flowab
 
 def floor_lines(book: Book, steps: Sequence[Step]) -> list[str]:
     """A line for each step, and those of its turns that say something of their own."""
+    return _lines_of(book, steps, steps)
+
+
+def _lines_of(book: Book, some: Sequence[Step], steps: Sequence[Step]) -> list[str]:
+    """The lines of some of the `steps` of a job."""
     lines = []
-    for step in steps:
+    for step in some:
         told, on_plan = book.told(step), _tags_on_plan(book, steps, step)
         said = told.text if step.kind in TOLD_IN_FULL else ""
         if is_laid_to_brace(book, step):

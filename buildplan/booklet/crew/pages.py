@@ -28,6 +28,7 @@ from buildplan.sequence.timetable import crew_of, timetable
 MAP_SCALES = (1.5, 1.35, 1.25, 1.15, 1.0, 0.85)
 CLOSER = (0.95, 0.9, 0.85)  # of a sheet's height
 MAPS_BEFORE = 3  # the part of the work that the maps stand before
+UNDER_HEADINGS = 4  # the part whose headings say as much as its title
 
 
 def crew_sections(book: Book) -> list[Section]:
@@ -55,7 +56,7 @@ def crew_sections(book: Book) -> list[Section]:
     maps = large_maps(book)
     apart = {0} if maps[-1].paper is book.paper else {0, MAPS_BEFORE}
     sections = [
-        Section(title, blocks, titled=True, runs_on=number not in apart)
+        Section(title, blocks, titled=number != UNDER_HEADINGS, runs_on=number not in apart)
         for number, (title, blocks) in enumerate(parts)
     ]
     return [

@@ -45,7 +45,6 @@ def _looking_after(book: Book) -> Items:
             voice.say(
                 "Look it over each morning: locks on, feet down, ballast in place, exits clear"
             ),
-            voice.say("Pick up every piece of a broken balloon at once"),
             voice.say(
                 "Wind rising, rain or lightning: take it down at once. Who decides: "
                 "____________________"
