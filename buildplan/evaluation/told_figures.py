@@ -16,9 +16,9 @@ from buildplan.evaluation.setting_up import (
     shared_knots,
 )
 from buildplan.framework.cells import STRAIGHT
-from buildplan.framework.chain_roles import RING
+from buildplan.framework.chain_roles import RING, ROW, Layer
 from buildplan.framework.model import Brace, Framework, LongChain
-from buildplan.instructions.model import Figures, Side, Span
+from buildplan.instructions.model import Figures, Side, Span, Taped
 from buildplan.sequence.directions import directions
 from buildplan.sequence.reach import is_long
 from buildplan.shape.calibration import ring_checks
@@ -57,7 +57,37 @@ def told_figures(framework: Framework, shape: Shape, units: Units) -> Figures:
         apart=parts_apart(framework, shape),
         closed_inside=frozenset(_closed_inside(framework, shape)),
         long=is_long(shape),
+        rows=_rows(framework, shape),
     )
+
+
+def _rows(framework: Framework, shape: Shape) -> Mapping[str, tuple[Taped, ...]]:
+    """How long the rows of each layer are of what is built lying, and how far from its lowest; of
+    a row that is as long as one before it only how far."""
+    found, flat = {}, built_flat(framework, shape)
+    for name, built in _built(framework):
+        rows = [long for long in built.chains if long.role == ROW and name in flat]
+        lowest: dict[Layer | None, LongChain] = {}
+        lengths: dict[Layer | None, set[float]] = {}
+        for row in rows:
+            first, last = row.chain.joints[0], row.chain.joints[-1]
+            below = lowest.setdefault(row.layer, row)
+            ends = [(first, last)] if len(row.chain.links) >= FEWEST_CELLS else []
+            foot = below.chain.joints[0]
+            level = abs(float(shape.at[foot][0] - shape.at[first][0])) < LEVEL * KNEELING_M
+            ends += [(foot, first)] if below is not row and level else []
+            taped = [_taped(built, shape, *pair) for pair in ends]
+            alike = {round(one.span.length_m, 2) for one in taped[:1] if ends[0] == (first, last)}
+            known = lengths.setdefault(row.layer, set())
+            found[row.letter] = tuple(taped[1:] if alike and alike <= known else taped)
+            known |= alike
+    return found
+
+
+def _taped(built: Framework, shape: Shape, first: str, last: str) -> Taped:
+    length = float(np.linalg.norm(shape.at[last] - shape.at[first]))
+    slack = length * max(built.balloons[link.balloon].tie_within for link in built.links)
+    return Taped(first, last, Span(length, length - slack, length + slack))
 
 
 def _closed_inside(framework: Framework, shape: Shape) -> Iterator[str]:

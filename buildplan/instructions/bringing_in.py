@@ -251,7 +251,13 @@ def _built_lying(context: Context, step: Step) -> list[str]:
         if part
         else voice.say("The piece is built lying on its back, front up, from foot to head.")
     )
-    return [how, voice.say("The pictures look down on it; its head is at the top.")]
+    return [
+        how,
+        voice.say(
+            "Kneel at its head, chains that are not joined yet pushed to either side. The pictures"
+            " look down on it, its head at the top: turn the page round to see it as you kneel."
+        ),
+    ]
 
 
 def _told_last(context: Context, step: Step) -> str:

@@ -16,7 +16,7 @@ from buildplan.instructions.crowns import standing_up
 from buildplan.instructions.folding import folds_up
 from buildplan.instructions.grammar import as_in_steps, joint_names
 from buildplan.instructions.locking import done, getting_at, how_to_lock
-from buildplan.instructions.measuring import rings_above_floor
+from buildplan.instructions.measuring import rings_above_floor, rows_taped
 from buildplan.instructions.model import Doing, LiesAt, RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand
 from buildplan.instructions.setting_up import (
@@ -87,6 +87,7 @@ def _join(context: Context, step: Step) -> Wording:
             *meeting(context, joints),
             *courses.new_widths(context, step),
             *rings_above_floor(context, step),
+            *rows_taped(context, step),
         ),
         as_in=known,
     )

@@ -56,6 +56,28 @@ def rings_above_floor(context: Context, step: Step) -> list[str]:
     ]
 
 
+def rows_taped(context: Context, step: Step) -> list[str]:
+    """How long the rows are whose last joint a step joins, and how far from the foot; that a tape
+    lies there is told of the first."""
+    voice, rows, told = context.voice, context.figures.rows, list[str]()
+    first = min((context.last_joined[letter] for letter in rows), default=0)
+    for letter, number in context.last_joined.items():
+        for one in rows.get(letter, ()) if number == step.number else ():
+            said: dict[str, Value] = {"first": one.first, "last": one.last}
+            said |= _lengths(context, one.span)
+            tape = not told and number == first
+            told.append(
+                voice.say(
+                    "A tape along the chain from knot {first} to knot {last} says {length} ({low}"
+                    " to {high}).",
+                    **said,
+                )
+                if tape
+                else voice.say("{first} to {last}: {length} ({low} to {high}).", **said)
+            )
+    return told
+
+
 def sides_along(context: Context, braces: Sequence[Operation]) -> list[str]:
     """How long each straight side is that these braces end."""
     numbers = [brace.brace for brace in braces]

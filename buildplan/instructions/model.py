@@ -142,6 +142,15 @@ class PartsApart:
 
 
 @dataclass(frozen=True)
+class Taped:
+    """What a tape says from one knot to another, with its range."""
+
+    first: str
+    last: str
+    span: Span
+
+
+@dataclass(frozen=True)
 class Figures:
     """Figures of a piece that its steps quote, where they are known: how wide each ring is across
     its outside as it lies round on the floor (by letter), the straight sides by their last brace,
@@ -153,7 +162,8 @@ class Figures:
     whose joints lie in one plane; `shared` the parts that share knots; `apart` which way the part
     of a tie's last joint goes on from that of its first, by the tie's name; `closed_inside` the
     parts whose tube is closed from inside its course, where there is room to kneel; `long` whether
-    those who stand it up spread out along it."""
+    those who stand it up spread out along it; `rows` how long each row is of what is built lying,
+    where none before is as long, and how far it is from the lowest of its layer (by letter)."""
 
     rings: Mapping[str, Span] = field(default_factory=dict)
     sides: Mapping[int, Side] = field(default_factory=dict)
@@ -169,6 +179,7 @@ class Figures:
     apart: Mapping[str, PartsApart] = field(default_factory=dict)
     closed_inside: frozenset[str] = frozenset()
     long: bool = False
+    rows: Mapping[str, tuple[Taped, ...]] = field(default_factory=dict)
 
 
 NO_FIGURES = Figures()

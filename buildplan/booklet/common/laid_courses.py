@@ -3,13 +3,17 @@ laying them comes up."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 
 from buildplan.booklet.common.book import Book
 from buildplan.drawing.marks import Picture
+from buildplan.drawing.techniques.folded_layers import Layers, folded_layers
 from buildplan.drawing.techniques.held_joints import hold_joint
 from buildplan.drawing.techniques.rounds import lay_rows, set_round, stand_round
 from buildplan.drawing.techniques.tagged_rings import has_room, ring_with_tags
+from buildplan.framework.chain_roles import UPRIGHT
 from buildplan.framework.model import LongChain
 from buildplan.instructions.coming import is_first, is_flat
 from buildplan.sequence.directions import Direction
@@ -29,7 +33,9 @@ def laid_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
     rows = rows_of(coming)
     if step.kind is Kind.LAY and rows:
         turn = _turn(book, rows[0])
-        return (lay_rows(book.framework, book.voice, rows, coming, turn),)
+        layers = _layers(book, step, coming)
+        folded = (folded_layers(book.framework, book.voice, layers),) if layers else ()
+        return (lay_rows(book.framework, book.voice, rows, coming, turn), *folded)
     course = _round(book, step)
     if course is None:
         return ()
@@ -41,6 +47,24 @@ def laid_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
     if course.down is None:
         return ()
     return (set_round(book.framework, book.voice, course, turn),)
+
+
+def _layers(book: Book, step: Step, coming: Sequence[LongChain]) -> Layers | None:
+    """The first chain up that a step lays in front of one that lies there, of a piece that is built
+    lying, with the balloon between their first joints; None of another step."""
+    if is_first(book.context, step) or not is_flat(book.context, step):
+        return None
+    link = book.framework.link
+    lying = [one for other in book.steps[: step.number - 1] for one in _coming(book, other)]
+    for front in (one for one in coming if one.role == UPRIGHT):
+        first = front.chain.joints[0]
+        for id_ in book.framework.links_at[first]:
+            other = link[id_].finish if link[id_].start == first else link[id_].start
+            up = (one for one in lying if one.role == UPRIGHT)
+            back = next((one for one in up if one.chain.joints[0] == other), None)
+            if back is not None and min(len(back.chain.links), len(front.chain.links)) > 1:
+                return Layers(back, front, id_)
+    return None
 
 
 def is_planned(book: Book, step: Step) -> bool:

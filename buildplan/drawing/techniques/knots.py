@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from buildplan.drawing.marks import Mark, Picture
+from buildplan.drawing.marks import Mark, Picture, Point
 from buildplan.drawing.techniques.props import (
     WIDTH,
     Strand,
@@ -26,6 +26,7 @@ from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 
 MOST_IN_A_ROW, PITCH, ROW_PT, WORD_PT = 12, 44.0, 212.0, 34.0  # of a chain; of words below it
+CLOSED_PT = 16.0  # how far the closed neck of an odd chain reaches
 
 
 def chain_strands(colour: str, other: str) -> tuple[Strand, Strand]:
@@ -78,7 +79,8 @@ def chain_strands(colour: str, other: str) -> tuple[Strand, Strand]:
 def chain_pairs(framework: Framework, voice: Voice, links: Sequence[str] = ()) -> Picture:
     """Pairs chained tail to tail; `links` are those of the chain, or the first chain's."""
     row = links or framework.chains[0].chain.links
-    number = len(row) if 4 <= len(row) <= MOST_IN_A_ROW else 4
+    number = len(row) if 3 <= len(row) <= MOST_IN_A_ROW else 4
+    odd = number % 2 == 1  # its last balloon ends in a neck, closed by a knot of its own
     keys = [framework.link[id_].balloon for id_ in row[:number]]
     keys += keys[-1:] * (number - len(keys))
     colours = [framework.balloons[key].colour for key in keys]
@@ -93,8 +95,12 @@ def chain_pairs(framework: Framework, voice: Voice, links: Sequence[str] = ()) -
         *badge((110, 62), "1"),
         *badge((110, 131), "2"),
     ]
-    apart = min(PITCH, ROW_PT / number)
-    begin = (WIDTH - apart * number) / 2
+    apart = min(PITCH, (ROW_PT - CLOSED_PT * odd) / number)
+    begin = (WIDTH - apart * number - CLOSED_PT * odd) / 2
+    if odd:
+        end = begin + apart * number
+        marks += _closed_neck((end, 33), colours[-1])
+        marks.append(words((min(end + 8, WIDTH - 18), 5), voice.say_in("neck", "closed")))
     for i in range(number):
         x = begin + apart * i
         marks += link((x + 0.5, 33), (x + apart - 0.5, 33), 0.77 * apart, colours[i], sign=sign[i])
@@ -108,7 +114,7 @@ def chain_pairs(framework: Framework, voice: Voice, links: Sequence[str] = ()) -
         " right one, behind it and over it again; then the same once more the other way about,"
         " above the first. Pull both ends. Below, two pairs chained: necks, tails, necks."
     )
-    if number > 4:
+    if number != 4:
         below = voice.say(
             "Two pairs tied tail to tail with a double knot. First the left tail goes over the"
             " right one, behind it and over it again; then the same once more the other way about,"
@@ -117,6 +123,15 @@ def chain_pairs(framework: Framework, voice: Voice, links: Sequence[str] = ()) -
             number=number,
         )
     return picture(marks, below)
+
+
+def _closed_neck(at: Point, colour: str) -> list[Mark]:
+    """The neck at the end of a chain of an odd number of balloons, closed by a knot of its own."""
+    x, y = at
+    neck = Strand(
+        ((x, y, 0), (x + 0.5 * CLOSED_PT, y, 0), (x + 0.8 * CLOSED_PT, y, 0)), colour, 4.0
+    )
+    return [*weave([neck]), *knot((x + 0.3 * CLOSED_PT, y), 0, colour, 2.4), *lip(neck)]
 
 
 def _named_knots(number: int, apart: float) -> list[int]:
