@@ -8,13 +8,13 @@ from collections.abc import Mapping
 import numpy as np
 
 from buildplan.drawing.arrays import FloatArray
+from buildplan.drawing.ballast_bags import SAND
 from buildplan.drawing.bodies import finished
 from buildplan.drawing.camera import CAMERAS, fit
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import joint_dot, joint_tags, leaders
 from buildplan.drawing.line_art import SOFT, TYPE
 from buildplan.drawing.marks import Circle, Ink, Label, Mark, Picture, Point, Polyline
-from buildplan.drawing.people import SAND
 from buildplan.drawing.scene import body_marks
 from buildplan.framework.model import Framework
 from buildplan.shape.model import Shape

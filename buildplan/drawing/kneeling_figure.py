@@ -14,7 +14,7 @@ from buildplan.drawing.marks import Circle, Ink, Mark, Polyline
 
 # Metres, of a person 1.70 m tall (from memory, for looks only).
 HIPS_UP, BACK, SHOULDER_ASIDE, HEAD_UP, HEAD = 0.3, 0.5, 0.18, 0.24, 0.105
-UPPER_ARM, FOREARM, HAND = 0.29, 0.29, 0.045
+UPPER_ARM, FOREARM, HAND, WRIST, SHOULDER_BELOW = 0.29, 0.29, 0.045, 0.08, 0.03
 KNEE_AHEAD, KNEE_UP, HIP_ASIDE = 0.4, 0.07, 0.1
 THIGH_THICK, SHIN_THICK, TORSO_THICK, ARM_THICK, NECK_THICK = 0.14, 0.1, 0.25, 0.08, 0.09
 # A back leans so far over its knees at least and at most, degrees; an arm is never quite straight.
@@ -53,7 +53,7 @@ def kneeling(floor: FloatArray, ahead: FloatArray, up: FloatArray, hands: FloatA
     right = np.cross(ahead, up)
     hips = floor + up * HIPS_UP
     sides = (-right, right)
-    lean = _lean(hips, ahead, up, sides, hands)
+    lean = leaning(hips, ahead, up, hands)
     upper = hips + BACK * (up * np.cos(lean) + ahead * np.sin(lean))
     bowed = lean * 0.7
     head = upper + HEAD_UP * (up * np.cos(bowed) + ahead * np.sin(bowed))
@@ -61,7 +61,7 @@ def kneeling(floor: FloatArray, ahead: FloatArray, up: FloatArray, hands: FloatA
         (Limb(np.array([hips, upper]), TORSO_THICK),),
         (
             Limb(np.array([upper, head]), NECK_THICK, SKIN),
-            Limb(np.array([head, head]), 2 * HEAD, SKIN),
+            Limb(head[None], 2 * HEAD, SKIN),
         ),
     ]
     for side in sides:
@@ -75,18 +75,8 @@ def kneeling(floor: FloatArray, ahead: FloatArray, up: FloatArray, hands: FloatA
                 Limb(np.array([hip, knee]), THIGH_THICK),
             )
         )
-    reached = []
-    for side, hand in zip(sides, hands, strict=True):
-        shoulder = upper + side * SHOULDER_ASIDE - up * 0.03
-        elbow, palm = _arm(shoulder, hand, side * 0.5 - up)
-        reached.append(palm)
-        groups.append(
-            (
-                Limb(np.array([shoulder, elbow, palm]), ARM_THICK),
-                Limb(np.array([palm, palm]), 2 * HAND, SKIN),
-            )
-        )
-    return Kneeler(tuple(groups), floor, np.array(reached))
+    arms, reached = arms_to(upper, ahead, up, hands)
+    return Kneeler((*groups, *arms), floor, reached)
 
 
 def figure_marks(figure: Kneeler, view: PaperView) -> list[tuple[float, list[Mark]]]:
@@ -106,31 +96,45 @@ def _group_marks(group: Sequence[Limb], view: PaperView) -> list[Mark]:
             thick = limb.thick * view.scale + rim
             colour = INK if rim else limb.colour
             spots = [(float(x), float(y)) for x, y in flat]
-            if len(set(spots)) == 1:
-                marks.append(Circle(spots[0], thick / 2, Ink(fill=colour)))
-            else:
+            if len(spots) == 1 and rim:
+                edge = Ink(fill=SKIN, stroke=INK, width=RIM_PT)
+                marks.append(Circle(spots[0], (thick - rim) / 2, edge))
+            elif len(spots) > 1:
                 marks.append(Polyline(tuple(spots), Ink(stroke=colour, width=thick)))
     return marks
 
 
-def _lean(
-    hips: FloatArray,
-    ahead: FloatArray,
-    up: FloatArray,
-    sides: Sequence[FloatArray],
-    hands: FloatArray,
-) -> float:
+def leaning(hips: FloatArray, ahead: FloatArray, up: FloatArray, hands: FloatArray) -> float:
     """How far a back leans over so that both hands reach, radians: no further than it must."""
-    reach = STRAIGHT * (UPPER_ARM + FOREARM)
+    reach, right = STRAIGHT * (UPPER_ARM + FOREARM), np.cross(ahead, up)
     for lean in np.radians(LEANS_DEG).tolist():
         upper = hips + BACK * (up * np.cos(lean) + ahead * np.sin(lean))
-        away = [
-            np.linalg.norm(hand - upper - side * SHOULDER_ASIDE)
-            for side, hand in zip(sides, hands, strict=True)
-        ]
-        if max(away) <= reach:
+        shoulders = np.array([upper + side * SHOULDER_ASIDE * right for side in (-1, 1)])
+        if float(np.max(np.linalg.norm(hands - shoulders, axis=1))) <= reach:
             break
     return float(lean)
+
+
+def arms_to(
+    upper: FloatArray, ahead: FloatArray, up: FloatArray, hands: FloatArray
+) -> tuple[list[tuple[Limb, ...]], FloatArray]:
+    """The arms from the top of a back (3,) to `hands` (2, 3), left and right, and where the hands
+    come to be."""
+    right = np.cross(ahead, up)
+    arms: list[tuple[Limb, ...]] = []
+    reached: list[FloatArray] = []
+    for side, hand in zip((-right, right), hands, strict=True):
+        shoulder = upper + side * SHOULDER_ASIDE - up * SHOULDER_BELOW
+        elbow, palm = _arm(shoulder, hand, side * 0.5 - up)
+        reached.append(palm)
+        wrist = palm + (elbow - palm) * WRIST
+        arms.append(
+            (
+                Limb(np.array([shoulder, elbow, palm]), ARM_THICK),
+                Limb(np.array([wrist, palm]), 2 * HAND, SKIN),
+            )
+        )
+    return arms, np.array(reached)
 
 
 def _arm(

@@ -10,18 +10,18 @@ from dataclasses import replace
 import numpy as np
 
 from buildplan.drawing.arrays import FloatArray
+from buildplan.drawing.ballast_bags import bag_marks
 from buildplan.drawing.bodies import finished
 from buildplan.drawing.camera import fit
+from buildplan.drawing.kneeling_figure import figure_marks
 from buildplan.drawing.labels import DARK
 from buildplan.drawing.line_art import TYPE
 from buildplan.drawing.marks import Label, Mark, Picture, Point, Polyline
-from buildplan.drawing.people import bag_marks, kneeling_person, standing_person
+from buildplan.drawing.people_lifting import people_behind, person_at_foot
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.standing_up import (
-    FOOT_M,
     LIES,
     MARGIN_PT,
-    PERSON_M,
     SEEN_FROM,
     STAYS,
     WORDS_PT,
@@ -57,10 +57,12 @@ def lifting_up_picture(
     lies = np.array([(x, 0.0, z) for x in (low[0], high[0]) for z in (edge_z, edge_z - tall)])
     one_at_foot = people >= WITH_ONE_AT_FOOT
     behind = [(x, top_z - BEHIND_M) for x in _spread(low, high, people - one_at_foot)]
-    at_foot = [((low[0] + high[0]) / 2, float(high[2]) + FOOT_M)] if one_at_foot else []
+    at_foot = [person_at_foot(lifted)] if one_at_foot else []
+    at_top = people_behind(lifted.positions_m, behind)
     bags = _ready(shape, ballast_at, edge_z + deep + READY_M)
-    bodies = [(x, y, z) for x, z in (*behind, *at_foot, *bags) for y in (0.0, PERSON_M)]
-    points = np.vstack([lifted.positions_m, lies, bodies])
+    figures = [one.points for one in (*at_top, *at_foot)]
+    ready = np.array([(x, 0.0, z) for x, z in bags]).reshape(-1, 3)
+    points = np.vstack([lifted.positions_m, lies, ready, *figures])
     view = fit(SEEN_FROM, points, 0.12, width, height, MARGIN_PT)
 
     def at(x: float, y: float, z: float) -> Point:
@@ -69,16 +71,16 @@ def lifting_up_picture(
 
     left, right, far_left, far_right = (at(*map(float, corner)) for corner in lies[[0, 2, 1, 3]])
     marks: list[Mark] = [Polyline((left, right, far_right, far_left), LIES, closed=True)]
-    for x, z in behind:
-        marks += standing_person(at(x, 0.0, z), at(x, PERSON_M, z))
+    for one in at_top:
+        marks += [mark for _, limbs in figure_marks(one, view) for mark in limbs]
     marks += body_marks(finished(framework, lifted), view, width, height)
     marks.append(Polyline((left, right), STAYS))
     middle = float(low[0] + high[0]) / 2
     turns = np.radians(WAY_DEG).tolist()
     way = [at(middle, tall * math.sin(t), edge_z - tall * math.cos(t)) for t in turns]
     marks += pointed(way, WAY)
-    for x, z in at_foot:
-        marks += kneeling_person(at(x, 0.0, z), at(x, PERSON_M, z))
+    for one in at_foot:
+        marks += [mark for _, limbs in figure_marks(one, view) for mark in limbs]
     for x, z in bags:
         marks += bag_marks(at(x, 0.0, z))
     if words:

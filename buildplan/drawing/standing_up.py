@@ -8,12 +8,14 @@ from collections.abc import Sequence
 
 import numpy as np
 
+from buildplan.drawing.ballast_bags import bag_marks
 from buildplan.drawing.bodies import finished
 from buildplan.drawing.camera import Camera, fit
+from buildplan.drawing.kneeling_figure import figure_marks
 from buildplan.drawing.labels import DARK
 from buildplan.drawing.line_art import TYPE
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
-from buildplan.drawing.people import bag_marks, kneeling_person, standing_person
+from buildplan.drawing.people_lifting import lifting_people, person_at_foot
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.way_round import PAPER, WAY, pointed
 from buildplan.framework.model import Framework
@@ -23,16 +25,12 @@ from buildplan.shape.model import FloatArray, Shape
 
 # From before the piece, above, and from one side, so that the floor behind it is seen.
 SEEN_FROM = Camera((0.42, 0.5, 0.76), (0.0, 1.0, 0.0), "standing up")
-PERSON_M = 1.7  # as tall as a grown person (from memory, for looks only)
 MARGIN_PT = 8.0
 LIES = Ink(fill="#F1F4F6", stroke="#8A9AA8", width=0.8, dash=(3, 2))
 STAYS = Ink(stroke=WAY, width=2.0)  # in the colour of the arrow: the piece turns about it
 WORDS_PT = 2.4  # above the foot of the picture
 TIE = Ink(stroke=DARK, width=1.6)
-# Half a person's width, and from one row of people to the next; how far a wall is behind the
-# piece, and what it hangs from above it. Metres, for looks only.
-BESIDE_M, ROW_M = 0.25, 0.3
-FOOT_M = 0.3
+# How far a wall is behind the piece, and what it hangs from above it. Metres, for looks only.
 WALL_M, ABOVE_M = 0.5, 0.4
 
 Point3 = tuple[float, float, float]
@@ -53,26 +51,16 @@ def standing_up_picture(
     `ballast_at`, and the lines of what holds it.
 
     Of three `people` or more one holds the foot, in front of it; the others stand by turns to the
-    left and to the right. `words` stand at its foot. Lengths of
-    the picture are points.
+    left and to the right. `words` stand at its foot. Lengths of the picture are points.
     """
     low, high = np.min(shape.positions_m, axis=0), np.max(shape.positions_m, axis=0)
     edge_z = float(low[2])
     back = np.array([(x, 0.0, z) for x in (low[0], high[0]) for z in (edge_z, edge_z - high[1])])
-    stand = [(side * (shape.width_m / 2 + 0.35), 0.0, edge_z) for side in (-1.0, 1.0)]
-    before = ((low[0] + high[0]) / 2, 0.0, float(high[2]) + FOOT_M)
-    at_foot = [before] if people >= WITH_ONE_AT_FOOT else []
-    lifting = people - len(at_foot)
-    bodies = [
-        (x + side, height_m, z + ROW_M * row)
-        for x, _, z in stand
-        for side in (-BESIDE_M, BESIDE_M)
-        for height_m in (0.0, PERSON_M)
-        for row in range((lifting + 1) // 2)
-    ] + at_foot
+    at_foot = [person_at_foot(shape)] if people >= WITH_ONE_AT_FOOT else []
+    figures = [*lifting_people(shape, people - len(at_foot)), *at_foot]
     held = _held_m(shape)
     ends = np.array([end for line in held for end in line]).reshape(-1, 3)
-    points = np.vstack([shape.positions_m, back, bodies, ends])
+    points = np.vstack([shape.positions_m, back, ends, *(one.points for one in figures)])
     view = fit(SEEN_FROM, points, 0.12, width, height, MARGIN_PT)
 
     def at(x: float, y: float, z: float) -> Point:
@@ -84,14 +72,8 @@ def standing_up_picture(
     marks += body_marks(finished(framework, shape), view, width, height)
     marks.append(Polyline((left, right), STAYS))
     marks += pointed([at(*one) for one in _way_up_m(low, high)], WAY)
-    turns = [(stand[n % 2], ROW_M * (n // 2)) for n in range(lifting)]
-    turned = [(x, z + back_m) for (x, _, z), back_m in turns]
-    for draw, places in (
-        (standing_person, turned),
-        (kneeling_person, [(x, z) for x, _, z in at_foot]),
-    ):
-        for x, z in places:
-            marks += draw(at(x, 0.0, z), at(x, PERSON_M, z))
+    for figure in figures:
+        marks += [mark for _, limbs in figure_marks(figure, view) for mark in limbs]
     marks += [Polyline((at(*one), at(*other)), TIE) for one, other in held]
     for joint in ballast_at:
         marks += bag_marks(at(*(float(value) for value in shape.at[joint] * (1, 0, 1))))

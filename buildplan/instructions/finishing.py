@@ -29,7 +29,6 @@ def inspect(context: Context, step: Step) -> Wording:
             voice.say("Go once round the whole piece.")
             if context.figures.stands or not mirrored
             else voice.say("Go round it and lift its edge to see the back."),
-            voice.say("Look for a joint that has lost a lock.") if locks else "",
             voice.say("Replace what is soft or torn."),
             _like_the_front(context) if mirrored else "",
         ),

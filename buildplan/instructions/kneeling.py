@@ -60,8 +60,8 @@ def locked_from_outside(context: Context, braces: Sequence[Brace]) -> Iterator[s
     own = _closed(context, braces)
     if own is not None and len(own.chains) >= TUBE and context.framework.locks:
         yield context.voice.say(
-            "No hand gets inside: lay the knot of each lock on from outside, lead a round in"
-            " through one gap and out through the other, and twist the two there."
+            "No hand gets inside: lay each lock's knot on from outside, lead a round in through one"
+            " gap, out through the other; twist there."
         )
 
 

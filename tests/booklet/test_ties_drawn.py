@@ -13,9 +13,9 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.walking_through import walked_through
+from buildplan.drawing.ballast_bags import SAND
 from buildplan.drawing.ballast_plan import BAG_M, ballast_plan
 from buildplan.drawing.marks import Circle, Label, Picture, Stamp
-from buildplan.drawing.people import SAND
 from buildplan.drawing.standing_place import standing_eyes, standing_place
 from buildplan.drawing.techniques.tied_joints import tie_joints
 from buildplan.instructions.model import LiesAt, PartsApart

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import numpy as np
 import pytest
 from drawn_pieces import straight_tube
 
+from buildplan.drawing.ballast_bags import SAND
 from buildplan.drawing.lifting_up import lifting_up_picture
 from buildplan.drawing.marks import Circle, Curve, Polyline, Stamp
-from buildplan.drawing.people import SAND
-from buildplan.drawing.standing_up import LIES, PERSON_M, SEEN_FROM, STAYS, standing_up_picture
+from buildplan.drawing.people_lifting import lifting_people, person_at_foot
+from buildplan.drawing.standing_up import LIES, SEEN_FROM, STAYS, standing_up_picture
 from buildplan.sequence.reach import is_long
 
 
@@ -32,14 +34,14 @@ def test_the_piece_the_edge_and_the_people_are_there(people: int) -> None:
 
 
 def test_people_are_drawn_to_the_scale_of_the_piece() -> None:
-    """Upright lengths are foreshortened by the tilt of the view, people's as the piece's."""
+    """A head is about an eighth of a person high and somewhat less wide (from memory)."""
     framework, shape = straight_tube()
     picture = standing_up_picture(framework, shape, 226, 172, "up", 1)
     (head,) = [m for m in picture.marks if isinstance(m, Circle)]
     (lies,) = [m for m in picture.marks if isinstance(m, Polyline) and m.ink == LIES]
     wide_m = float(max(shape.positions_m[:, 0]) - min(shape.positions_m[:, 0]))
     scale = (lies.points[1][0] - lies.points[0][0]) / (wide_m * SEEN_FROM.axes[0][0])
-    assert head.radius == pytest.approx(0.075 * PERSON_M * SEEN_FROM.axes[1][1] * scale, rel=0.01)
+    assert head.radius == pytest.approx(1.70 / 16 * scale, rel=0.03)
 
 
 def test_people_are_spread_along_a_long_piece() -> None:
@@ -57,3 +59,15 @@ def test_people_are_spread_along_a_long_piece() -> None:
     assert max(heads) - min(heads) > 0.6 * wide
     bags = [m for m in picture.marks if isinstance(m, Curve) and m.ink == SAND]
     assert len({bag.start for bag in bags}) == 8, "a bag for each joint, each seen"
+
+
+def test_all_hold_the_piece_and_stand_on_the_floor() -> None:
+    """Both hands of each are at joints of the piece, which stands on its end, and those
+    of the one who kneels at its foot."""
+    _, small = straight_tube(16)
+    shape = replace(small, positions_m=small.positions_m[:, [1, 0, 2]] + (0.0, 1.95, 0.0))
+    for person in (*lifting_people(shape, 4), person_at_foot(shape)):
+        away = np.linalg.norm(person.hands[:, None] - shape.positions_m[None], axis=2).min(axis=1)
+        assert away == pytest.approx([0.0, 0.0], abs=0.05)
+        assert person.floor[1] == 0.0
+        assert 0.0 <= person.points[:, 1].min() < 0.05

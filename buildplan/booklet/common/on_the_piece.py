@@ -24,7 +24,7 @@ from buildplan.booklet.common.panel_rows import (
     panel,
     unbroken_row,
 )
-from buildplan.booklet.common.people_at_braces import people_at
+from buildplan.booklet.common.people_at_braces import locked_where_it_closes, people_at
 from buildplan.booklet.common.step_moves import corner_of
 from buildplan.booklet.common.step_pictures import CELL_WIDTH, shown_in, step_panels
 from buildplan.booklet.common.step_words import PLACE, check_words, told_with_moves, words_of
@@ -98,6 +98,7 @@ def _blocks(
     said, below = words_of(book, step, acts), acts
     if all(isinstance(act, Words) for act in acts):  # no pictures that need the whole width
         said, below = [*said, *acts], ()
+    said = [*said, *map(Shown, locked_where_it_closes(book, step))]
     people = people_at(book, views, step)
     head = [*told_with_moves(book, beside, step, said, moves, aside, people), *below]
     if has_place and not alone and measure >= ABREAST_FROM:

@@ -15,6 +15,7 @@ from buildplan.drawing.marks import Picture
 from buildplan.drawing.panel import Panel
 from buildplan.drawing.person_at_work import hands_at, person_tying, person_under
 from buildplan.drawing.seat import leaves_out
+from buildplan.drawing.techniques.large_locks import lock_from_outside
 from buildplan.framework.model import Brace
 from buildplan.instructions.company import chains_lifted
 from buildplan.instructions.kneeling import closes
@@ -42,6 +43,16 @@ def people_at(book: Book, views: Views, step: Step) -> Sequence[Undrawn]:
     if first and panels[-1].below:
         found.append(Undrawn(*SIZE, lambda: _under(book, scene(), panels[-1])))
     return found
+
+
+def locked_where_it_closes(book: Book, step: Step) -> tuple[Picture, ...]:
+    """How a joint is locked from outside in the step that closes a tube, where it is told."""
+    braces = [brace_of(book, operation) for operation in step.of_kind(Kind.BRACE)]
+    if not braces or not step.locks or not closes(book.context, braces):
+        return ()
+    joint = step.locks[0]
+    own = book.framework.built_with(joint)
+    return (lock_from_outside(own, book.voice, joint, book.shape),)
 
 
 def _is_new_corner(book: Book, step: Step) -> bool:

@@ -21,7 +21,7 @@ from buildplan.drawing.techniques.props import (
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 
-WIDTH, HEIGHT, FLOOR = 230.0, 100.0, 18.0
+WIDTH, HEIGHT, FLOOR = 230.0, 96.0, 18.0
 WEBBING, SAND = "#B59A6A", "#D8CDB4"
 JOINT: Point = (72.0, 40.0)
 # How long and stout balloons are along the floor and up from it, and between which ways these go.
