@@ -47,8 +47,7 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
             )
         if step.kind is Kind.BRACE:
             yield voice.say(
-                "A tied brace grips the chains; pinch a knot that slips until it is locked. Lock"
-                " each brace at once."
+                "A tied brace grips the chains; pinch what slips. Lock each brace at once."
             )
         elif step.times > 1 and context.teacher(Hand.LOCK_LYING, step) is None:
             yield voice.say("Lock each before you go on to the next.")

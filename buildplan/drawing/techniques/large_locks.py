@@ -34,6 +34,7 @@ from buildplan.shape.model import Shape
 
 # Points: the middles of the two views, half their size; how wide a neck is.
 INSIDE_AT, OUTSIDE_AT, HALF, NECK = (56.0, 72.0), (165.0, 72.0), 50.0, 4.0
+FROM_OUTSIDE_HIGH = 128.0
 NAMED_AT = 0.85  # of the way to the other joint
 # Of joints side by side: the middles of the views, half their size; how high the picture is.
 GAPS_AT, GAPS_HALF, GAPS_HIGH = ((37.0, 52.0), (110.0, 52.0), (183.0, 52.0)), 34.0, 108.0
@@ -124,7 +125,7 @@ def lock_from_outside(framework: Framework, voice: Voice, joint: str, shape: Sha
         *badge((119.0, 120.0), "2"),
         words((INSIDE_AT[0], 6.0), voice.say("from outside")),
         words((OUTSIDE_AT[0], 6.0), voice.say("tight")),
-        words(((INSIDE_AT[0] + OUTSIDE_AT[0]) / 2, 130.0), voice.say("joint {joint}", joint=joint)),
+        words(((INSIDE_AT[0] + OUTSIDE_AT[0]) / 2, 6.0), voice.say("joint {joint}", joint=joint)),
     ]
     told = voice.say(
         "Joint {joint}, from outside. One: the knot of its lock lies at a gap; one round goes in"
@@ -132,7 +133,7 @@ def lock_from_outside(framework: Framework, voice: Voice, joint: str, shape: Sha
         " twisted past each other. Two: a round sits tight in each of these gaps.",
         joint=joint,
     )
-    return picture(marks, told)
+    return replace(picture(marks, told), height=FROM_OUTSIDE_HIGH)
 
 
 def _led_through(framework: Framework, shape: Shape, joint: str) -> list[Mark]:
