@@ -79,12 +79,12 @@ def _taking(context: Context, step: Step) -> list[Doing]:
 
 def _placing(context: Context, step: Step) -> list[str]:
     """Where chains are laid on the floor or set on what is built."""
-    voice, taught = context.voice, context.teacher(Hand.BRING_IN, step)
+    voice = context.voice
     if is_first(context, step):
-        parts = context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0])
-        aside = voice.say(ASIDE)
+        part = context.framework.part_at(step.of_kind(Kind.LAY)[0].joints[0])
+        later = part is not None and part is not context.framework.parts[0]
         return [
-            *([aside] if parts and taught is not None else []),
+            *([voice.say(ASIDE)] if later else []),
             voice.say("Clear and sweep a floor larger than the piece, and lay the chains."),
             *_laid(context, step),
             *_built_lying(context, step),

@@ -18,6 +18,7 @@ from buildplan.shape.bodies import LinkBodies, bodies_of
 from buildplan.shape.constants import CONSTANTS, Constant, at_bound
 from buildplan.shape.freedoms import Stiffening, pinned
 from buildplan.shape.holding import ADVISED_KG, DRAUGHT_M_PER_S, on_base
+from buildplan.shape.leaning import leaning
 from buildplan.shape.model import (
     Estimate,
     Examination,
@@ -289,7 +290,7 @@ def examine(
         sway=sway,
         stiffness=found,
         wind=wind,
-        problems=tuple(problems_of(shape, found, sag)),
+        problems=(*problems_of(shape, found, sag), *leaning(framework, shape)),
         cautions=(
             *reaching_past(framework, shape, units),
             *standing_off(framework, shape, units),

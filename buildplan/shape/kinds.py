@@ -25,6 +25,7 @@ class ShapeKind(ProblemKind):
     NOT_AS_DRAWN = auto()
     FOLDS = auto()
     DOES_NOT_HOLD_ITSELF = auto()
+    LEANS = auto()
     NOT_FOUND_TO_HOLD = auto()
     # cautions
     REACHES_PAST = auto()

@@ -41,6 +41,8 @@ BY_HAND: frozenset[ProblemKind] = frozenset(
         ShapeKind.TIED_TOO_MANY_AT_ONE,
         # on the day, with the balloons in hand
         *(ShapeKind.SAGS, ShapeKind.MAY_NOT_HOLD_ITSELF, ShapeKind.TIPS_IN_A_DRAUGHT),
+        # how many rings a column has, or what stands on what
+        ShapeKind.LEANS,
         *(ShapeKind.KEPT_BY_ITS_LOCKS, ShapeKind.OTHER_SHAPES_UNSOUGHT),
         *ReachKind,
     )
