@@ -213,11 +213,17 @@ class Filled(Flowable):  # type: ignore[misc]
         return width, self.height
 
     def split(self, width: float, room: float) -> list[Flowable]:
-        if room < self.canv.room - NEARLY or not self._above:
+        if room < self.canv.room_below - NEARLY:
             return []
+        if self._above:
+            fits, rest = split_stack(self._above, width, room, self.canv)
+            return [Stack(fits), *rest, self._alone(self._below)] if fits else []
+        return [self._alone(()), *self._below] if self._below else []
+
+    def _alone(self, below: Blocks) -> Filled:
+        """The picture with what is `below` it, and nothing above."""
         kept = {"least": self._least, "gap": self._gap, "enlarged": self._enlarged}
-        alone = Filled([], self._make, self._below, ground=self._ground, side=self._side, **kept)
-        return [*self._above, alone]
+        return Filled([], self._make, below, ground=self._ground, side=self._side, **kept)
 
     def draw(self) -> None:
         top, width = self.height, self.width - 2 * self._side

@@ -138,6 +138,16 @@ def test_a_picture_whose_words_fill_a_page_has_the_next() -> None:
         assert "below" in pages[-1]
 
 
+def test_a_picture_with_a_page_of_words_below_it_stands_before_them() -> None:
+    def make(width: float, height: float) -> Picture:
+        return Picture(width, height, (), "-")
+
+    below = [Words(f"line {n}.") for n in range(38)]
+    pages = pages_of(Filled([Words("above")], make, below), titled=True)
+    assert "above" in pages[0]
+    assert "line 37." in pages[-1]
+
+
 def test_a_picture_is_never_larger_than_its_page() -> None:
     assert len(pages_of(Shown(Picture(5000.0, 9000.0, (), "large")), Words("after"))) == 2
 

@@ -47,6 +47,7 @@ LICENCE = (
     ),
 )
 SWATCH_SHARES = (8, 42, 21, 20, 45, 52)
+LEAST_COLOURED = 100.0  # points high
 
 
 # --- before you start ----------------------------------------------------------------------
@@ -162,7 +163,7 @@ def your_colours(book: Book) -> Section:
         "letters stand on every list of this plan; sizes and counts stay as they are. "
         "Balloons of one letter can take several colours, too: mark where they go."
     )
-    page = Filled([Words(words)], partial(_colouring, book), [_choices(book)])
+    page = Filled([Words(words)], partial(_colouring, book), [_choices(book)], least=LEAST_COLOURED)
     return Section(voice.say("Choose your own colours"), [page], titled=True)
 
 
