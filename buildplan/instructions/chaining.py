@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from buildplan.instructions import names, rows
-from buildplan.instructions.chain_pairs import pairs_of_each
+from buildplan.instructions.chain_pairs import pairs_of_each, turned_pairs
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import balloons, chain_letters, colours, neck_knots, tail_knots
 from buildplan.instructions.model import RowWords, TurnWords, Wording
@@ -94,6 +94,7 @@ def _long_chains(context: Context, step: Step) -> Wording:
             _runs(voice, whole_pairs) if length > LONGEST_WITHOUT_RUNS else "",
             _colour_order(context, step),
             *pairs_of_each(context, step),
+            *turned_pairs(context, step),
             _tagged(context, step),
         ),
         check=_long_check(voice, len(letters), length),

@@ -6,6 +6,8 @@ That the upper half of a ball is narrower from ring to ring is plain geometry.
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from sequence_pieces import BALLOONS
 
 from buildplan.framework.model import Framework
@@ -109,3 +111,24 @@ def test_three_are_needed_where_of_two_at_a_joint_one_stands_on_a_stool() -> Non
     for step, people in zip(steps, people_of_steps(context), strict=True):
         if step.kind is Kind.JOIN and coming(context, step) and not is_first(context, step):
             assert people == (3 if Access.STOOL in step.ways else 2)
+
+
+def test_which_way_round_mixed_pairs_lie_is_told_as_the_chain_has_them() -> None:
+    """Of a chain one, two, one over and over each pair has both colours, and they lie to and fro;
+    its balloons two by two, as pairs are (common practice, no source)."""
+    ball = build_globe("Ball", BALLOONS, Globe(long="long", short="cross", lock="lock"))
+    steps = plan_steps(ball)
+    words = tell_steps(steps, ball, "in", Voice(), NO_FIGURES)
+    found = 0
+    for step, said in zip(steps, words, strict=True):
+        for operation in step.of_kind(Kind.CHAIN):
+            names = [ball.balloons[ball.link[id_].balloon].label for id_ in operation.links]
+            pairs = list(zip(names[::2], names[1::2], strict=False))
+            begun = [one for one, other in pairs if one != other]
+            told = f"the first pair of two colours has {begun[0]} first" if begun else ""
+            if len(begun) > 1:
+                found += 1
+                assert told in said.text
+                turned = all(one != other for one, other in pairwise(begun))
+                assert ("Every second of them is turned round." in said.text) == turned
+    assert found
