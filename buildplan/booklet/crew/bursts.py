@@ -35,7 +35,7 @@ def bursts(book: Book) -> list[Flowable]:
     found = repairs(book.framework, book.steps)
     first, *rest = ways_of(found)
     told = voice.say(
-        "Each way is shown on one balloon, hatched; another has its own joints and neighbours."
+        "Each is shown on one balloon, hatched, as the piece stands; others have their own joints."
     )
     every = "" if rest else voice.say("Every link balloon of the piece goes this way.")
     others = voice.say("All link balloons that are not named below go this way.")

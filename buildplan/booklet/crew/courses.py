@@ -8,12 +8,20 @@ from itertools import groupby
 
 from reportlab.platypus import Flowable
 
+from buildplan.booklet.common.ballasting import (
+    ballast_act,
+    begins_in_place,
+    is_ballasted,
+    place_act,
+)
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.holding import while_it_grows
 from buildplan.booklet.crew.standing_so_far import standing
 from buildplan.document.blocks import Items, Words
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
 from buildplan.instructions.job_checks import job_checks
+from buildplan.instructions.model import Doing
 from buildplan.language.phrases import clauses, sentences
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
@@ -45,7 +53,7 @@ def _course(book: Book, steps: Sequence[Step]) -> list[Flowable]:
     locked = any(step.locks for step in steps)
     in_order = " ".join(joint for op in joins for joint in op.joints)
     brought = " ".join(link for op in joins for link in op.links)
-    lines = []
+    lines = [plain(one.said) for step in steps for one in _held(book, step)]
     if joins:
         told = (
             voice.say("Join, and lock each before the next: {joints}", joints=strong(in_order))
@@ -74,6 +82,13 @@ def _course(book: Book, steps: Sequence[Step]) -> list[Flowable]:
         told = voice.say("{check} {counts}", check=strong(voice.say("Check")), counts=plain(checks))
         blocks.append(Words(told))
     return blocks
+
+
+def _held(book: Book, step: Step) -> list[Doing]:
+    """What holds a piece while it grows, before a step's joints are tied."""
+    place = [place_act(book)] if begins_in_place(book, step) else []
+    ballast = [ballast_act(book)] if is_ballasted(book, step) else []
+    return [*place, *while_it_grows(book, step), *ballast]
 
 
 def _coming_in(book: Book, steps: Sequence[Step]) -> str:

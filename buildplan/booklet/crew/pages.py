@@ -72,7 +72,7 @@ def large_maps(book: Book) -> list[Section]:
     running head, to leave it the page."""
     voice = book.voice
     paper, scale, sheets = _map_sheets(book)
-    sheets = _close_set(book, paper, scale, sheets)
+    scale, sheets = _close_set(book, paper, scale, sheets)
     sections = []
     for number, picture in enumerate(sheets):
         heads = voice.say("Joint map")
@@ -88,19 +88,23 @@ def large_maps(book: Book) -> list[Section]:
 
 def _close_set(
     book: Book, paper: Paper, scale: float, sheets: tuple[Picture, ...]
-) -> tuple[Picture, ...]:
-    """The sheets of a braced piece with their strips as close to one another as on so many sheets
-    they can be, where more of the booklet stands under the last of them."""
-    if paper is not book.paper or not book.framework.braces or book.framework.parts:
-        return sheets
-    room = (paper.top - paper.bottom) / scale
-    for share in CLOSER:
-        tried = joint_map(
-            book.framework, paper.measure / scale, room * share, book.voice, book.shape.at
-        )
-        if len(tried) == len(sheets) and tried[-1].height < sheets[-1].height:
-            sheets = tried
-    return sheets
+) -> tuple[float, tuple[Picture, ...]]:
+    """The sheets with as much room under the last of them as on so many sheets there can be, for
+    more of the booklet stands there: the strips of a braced piece close to one another, the parts
+    of an assembly less enlarged; and how much they are enlarged."""
+    if paper is not book.paper or len(sheets) == 1:
+        return scale, sheets
+    tried = [(scale, share) for share in CLOSER]
+    if book.framework.parts:
+        tried = [(enlarged, 1.0) for enlarged in MAP_SCALES if 1.0 <= enlarged < scale]
+    for enlarged, share in tried:
+        room = (paper.top - paper.bottom) * share / enlarged
+        measure = paper.measure / enlarged
+        found = joint_map(book.framework, measure, room, book.voice, book.shape.at)
+        lower = found[-1].height * enlarged < sheets[-1].height * scale
+        if len(found) == len(sheets) and lower:
+            scale, sheets = enlarged, found
+    return scale, sheets
 
 
 def _map_sheets(book: Book) -> tuple[Paper, float, tuple[Picture, ...]]:

@@ -53,13 +53,17 @@ def timed_jobs(part: PlaceWork, jobs: Sequence[Job]) -> tuple[Stretch, ...]:
 
 def who_words(acts_of: Mapping[int, Sequence[Kind]], voice: Voice) -> str:
     """Who is at a job: `1 and 2`, or `1: braces; 2: locks` where they do not do the same."""
-    if len({frozenset(kinds) for kinds in acts_of.values()}) == 1:
+    chief = {person: _chief(kinds) for person, kinds in acts_of.items()}
+    if len({frozenset(kinds) for kinds in chief.values()}) == 1:
         return _people([person + 1 for person in acts_of], voice)
-    chief = {
-        person: [kind for kind in kinds if kind not in LESSER] or kinds
-        for person, kinds in acts_of.items()
-    }
     return act_words(chief, voice)
+
+
+def _chief(kinds: Sequence[Kind]) -> Sequence[Kind]:
+    """Some kinds of work less what is done on the way to them; rings are closed on the way to where
+    they are joined."""
+    lesser = LESSER | ({Kind.CLOSE_RING} if Kind.JOIN in kinds else set())
+    return [kind for kind in kinds if kind not in lesser] or kinds
 
 
 def act_words(acts_of: Mapping[int, Sequence[Kind]], voice: Voice) -> str:
