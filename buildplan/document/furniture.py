@@ -42,7 +42,7 @@ class Furniture:
         with canvas.artifact():
             canvas.setStrokeColor(RULE)
             canvas.setLineWidth(0.5)
-            low = paper.height - HEAD_BASELINE - 8
+            low = _head_line(paper) - 8
             canvas.line(paper.left, low, paper.right, low)
 
     def progress(self, canvas: PageCanvas, paper: Paper) -> None:
@@ -51,7 +51,7 @@ class Furniture:
             return
         done, of = canvas.progress
         words = canvas.voice.say("step {number}/{total}", number=done, total=of)
-        baseline = paper.height - HEAD_BASELINE
+        baseline = _head_line(paper)
         left = paper.right - PROGRESS_WIDTH - text_width(words, SMALL.fontSize) - GAP
         with canvas.artifact():
             canvas.setFillColor(QUIET)
@@ -63,23 +63,23 @@ class Furniture:
 
     def page_foot(self, canvas: PageCanvas, paper: Paper, number: int) -> None:
         """The foot's words, and the page's number."""
-        words = f"{number}/{canvas.pages.total}"
+        words, line = f"{number}/{canvas.pages.total}", FOOT_BASELINE - paper.outwards
         size = SMALL.fontSize
         with canvas.artifact():
             canvas.setFillColor(QUIET)
             canvas.setFont(REGULAR, size)
-            canvas.drawRightString(paper.right, FOOT_BASELINE, words)
+            canvas.drawRightString(paper.right, line, words)
             room = paper.measure - text_width(words, size) - GAP
             canvas.setFont(REGULAR, fitting_size(self.foot, room, size))
-            canvas.drawString(paper.left, FOOT_BASELINE, self.foot)
+            canvas.drawString(paper.left, line, self.foot)
             if self.below is not None:
-                self.below.draw(canvas, paper.left, FOOT_BASELINE - FOOT_LINE, paper.measure)
+                self.below.draw(canvas, paper.left, line - FOOT_LINE, paper.measure)
 
     def stamped(self, canvas: PageCanvas, paper: Paper) -> None:
         """The stamp, above the head on white, whatever ground a cover has there."""
         if not self.stamp:
             return
-        size, low = HEADING.fontSize, paper.height - HEAD_BASELINE + 16
+        size, low = HEADING.fontSize, _head_line(paper) + 16
         wide = text_width(self.stamp, size, bold=True) + GAP
         with canvas.artifact():
             canvas.setFillColor("#FFFFFF")
@@ -89,9 +89,14 @@ class Furniture:
             canvas.drawRightString(paper.right - GAP / 2, low, self.stamp)
 
 
+def _head_line(paper: Paper) -> float:
+    """Where the words in a page's head stand."""
+    return paper.height - HEAD_BASELINE + paper.outwards
+
+
 def _line(
     canvas: PageCanvas, paper: Paper, words: str, room: float, font: str, size: float, colour: str
 ) -> None:
     canvas.setFillColor(colour)
     canvas.setFont(font, fitting_size(words, room, size, bold=font == BOLD))
-    canvas.drawString(paper.left, paper.height - HEAD_BASELINE, words)
+    canvas.drawString(paper.left, _head_line(paper), words)

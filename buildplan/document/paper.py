@@ -22,8 +22,9 @@ def mm(length_mm: float) -> float:
 @dataclass(frozen=True)
 class Paper:
     """A sheet. `left`, `right`, `top` and `bottom` are the edges of the type area, whose top is
-    `head` below the edge of the sheet, all in points of the grid, which is enlarged `scale` times
-    on the sheet; pictures are enlarged `picture_scale` times on the grid."""
+    `head` below the edge of the sheet and whose bottom is `foot` above it, all in points of the
+    grid, which is enlarged `scale` times on the sheet; pictures are enlarged `picture_scale` times
+    on the grid. Words in head and foot are `outwards` nearer to the edges than on other paper."""
 
     name: str
     width: float
@@ -32,6 +33,8 @@ class Paper:
     scale: float = 1.0
     picture_scale: float = 1.0
     head: float = mm(24)
+    foot: float = mm(20)
+    outwards: float = 0.0
 
     @property
     def sheet(self) -> tuple[float, float]:
@@ -56,7 +59,7 @@ class Paper:
     @property
     def bottom(self) -> float:
         """Bottom edge of the type area, above the running foot."""
-        return mm(20)
+        return self.foot
 
     @property
     def measure(self) -> float:
@@ -83,16 +86,19 @@ def landscape(paper: Paper) -> Paper:
 def high_set(paper: Paper) -> Paper:
     """The same sheet with its type area close under the running head: for pages that should be
     few."""
-    return replace(paper, head=mm(21))
+    return replace(paper, head=paper.head - mm(3))
 
 
 def large_print(paper: Paper) -> Paper:
-    """The same sheet with everything on it enlarged."""
+    """The same sheet with everything on it enlarged, but for what is free about it."""
     return replace(
         paper,
         width=paper.width / LARGE_PRINT,
         height=paper.height / LARGE_PRINT,
         margin=mm(12) / LARGE_PRINT,
+        head=paper.head - mm(3),
+        foot=paper.foot - mm(4),
+        outwards=mm(2),
         scale=paper.scale * LARGE_PRINT,
         picture_scale=paper.picture_scale * LARGE_PICTURES,
     )
