@@ -83,8 +83,12 @@ def astray(book: Book, record: Record, texts: Sequence[str]) -> list[str]:
         kind, _, name = one.place.partition(" ")
         text = texts[one.page - 1]
         if kind == "step":
-            step = book.steps[int(name) - 1]
-            if not any(head in text for head in _heads(book, step)):
+            number, *table = name.split()  # of a course, where its joints are listed
+            step = book.steps[int(number) - 1]
+            joined = [operation.joints[0] for operation in step.of_kind(Kind.JOIN)]
+            if table and not any(joint in text for joint in joined):
+                found.append(f"no joints of step {number}: {one}")
+            elif not table and not any(head in text for head in _heads(book, step)):
                 found.append(f"no step {name}: {one}")
         elif kind == "section" and name not in text:
             found.append(f"no {name}: {one}")
