@@ -3,19 +3,21 @@ who is at it, and the joints that come to the front."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from itertools import starmap
 
 import numpy as np
 
 from buildplan.drawing.bodies import Bodies, Scene, every_body, finished, link_length_m
 from buildplan.drawing.camera import CAMERAS, fit
 from buildplan.drawing.dimensions import PERSON_M, dimension_marks, person_marks
+from buildplan.drawing.fonts import text_width
 from buildplan.drawing.framing import MARGIN_PT
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders
 from buildplan.drawing.line_art import PAPER, TYPE
-from buildplan.drawing.marks import Ink, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.marks import Box, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.model import Framework
@@ -24,6 +26,7 @@ from buildplan.shape.model import FloatArray, Shape
 # A part that is lifted is drawn so far above its place, in link lengths; a person so far beside
 # the piece, in metres: for looks only.
 LIFTED, BESIDE_M = 2.0, 0.45
+ROOM_M = 0.14  # about what is shown
 BELOW_PT = 20.0  # under the floor, for how far parts are apart
 NAME_PT = 13.0
 FLOOR = Ink(stroke="#8A9AA8", width=0.8)
@@ -49,8 +52,9 @@ def put_together_picture(
     patterns: Mapping[str, int],
 ) -> Picture:
     """Parts that stand, seen from the front, and above them those that are lifted on; `people`
-    stand beside them, what each does under their feet. No other part is drawn. `apart` says how far
-    each part on the floor is from the next, middle to middle. Lengths of the picture are points."""
+    stand beside them, what each does under their feet or over their heads. No other part is drawn.
+    `apart` says how far each part on the floor is from the next, middle to middle. The picture is
+    of a size at most, in points, and no higher than it need be."""
     width, height = size
     rise = np.array([0.0, LIFTED * link_length_m(framework), 0.0])
     own = {part.name: part.framework for part in framework.parts}
@@ -62,7 +66,9 @@ def put_together_picture(
     people_at = [_beside(low, high, number) for number in range(len(people))]
     ends = [(x, y, 0.0) for x in people_at for y in (0.0, PERSON_M)]
     points = np.vstack([moved.centre, np.array(ends).reshape(-1, 3)])
-    view = fit(CAMERAS["front"], points, 0.14, width, height - BELOW_PT, MARGIN_PT)
+    wide_m, high_m = (np.ptp(points[:, :2], axis=0) + 2 * ROOM_M).tolist()
+    height = min(height, BELOW_PT + high_m / wide_m * (width - 2 * MARGIN_PT) + 2 * MARGIN_PT)
+    view = fit(CAMERAS["front"], points, ROOM_M, width, height - BELOW_PT, MARGIN_PT)
     view = replace(view, origin=(view.origin[0], view.origin[1] + BELOW_PT))
 
     def at(place: FloatArray) -> Point:
@@ -71,10 +77,8 @@ def put_together_picture(
 
     floor = at(np.zeros(3))[1]
     marks: list[Mark] = [Polyline(((4.0, floor), (width - 4.0, floor)), FLOOR)]
-    for x, does in zip(people_at, people, strict=True):
-        spot = at(np.array([x, 0.0, 0.0]))
-        marks += person_marks(spot, PERSON_M * view.scale)
-        marks.append(Label((spot[0], spot[1] - TYPE - 2), does, TYPE, DARK))
+    feet_at = [at(np.array([x, 0.0, 0.0])) for x in people_at]
+    marks += _people(feet_at, people, view.scale)
     marks += body_marks(_scene(framework, shape, moved, patterns), view, width, height)
     lifted = {one.name for one in parts if one.lifted}
     for meeting in _meetings(framework, shape, lifted, {one.name for one in parts} - lifted):
@@ -83,16 +87,35 @@ def put_together_picture(
         (joint, at(shape.at[joint] + rise * one.lifted)) for one in parts for joint in one.joints
     ]
     sides = {joint: 1 if one.lifted else -1 for one in parts for joint in one.joints}
-    tags = place_tags(spots, width, height, size=TYPE, sides=sides)
+    named = {name: at(middle) for name, middle in middles.items()}
+    tags = place_tags(
+        spots, width, height, size=TYPE, sides=sides, blocked=[*starmap(_name_box, named.items())]
+    )
     marks += [*leaders(tags), *(mark for _, spot in spots for mark in joint_dot(spot))]
     marks += joint_tags(tags)
-    for name, middle in middles.items():
-        x, y = at(middle)
+    for name, (x, y) in named.items():
         marks.append(Label((x, y - 4), name, NAME_PT, DARK, bold=True, halo=PAPER))
     feet = [(at(middles[one.name])[0], BELOW_PT / 2) for one in parts if not one.lifted]
     for start, end, words in zip(feet, feet[1:], apart, strict=False):
         marks += dimension_marks(start, end, words, TYPE)
     return Picture(width, height, tuple(marks), alt, (("picture", "putting together"),))
+
+
+def _people(feet: Sequence[Point], does: Sequence[str], scale: float) -> Iterator[Mark]:
+    """People at their places on the page, so many points to the metre, with what each does under
+    them, or over every second where the words of neighbours would meet."""
+    close = any(text_width(words, TYPE) > BESIDE_M * scale for words in does)
+    for number, ((x, y), words) in enumerate(zip(feet, does, strict=True)):
+        yield from person_marks((x, y), PERSON_M * scale)
+        over = close and number // 2 % 2 == 1
+        words_y = y + PERSON_M * scale + 2 if over else y - TYPE - 2
+        yield Label((x, words_y), words, TYPE, DARK, halo=PAPER)
+
+
+def _name_box(name: str, at: Point) -> Box:
+    """Where a part's name stands."""
+    half = text_width(name, NAME_PT, bold=True) / 2
+    return (at[0] - half, at[1] - NAME_PT / 2, at[0] + half, at[1] + NAME_PT / 2)
 
 
 def _beside(low: FloatArray, high: FloatArray, number: int) -> float:

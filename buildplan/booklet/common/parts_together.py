@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 
 from buildplan.booklet.common.book import Book
 from buildplan.design.measures import length_words
@@ -82,9 +82,11 @@ def _put_together(book: Book, step: Step) -> tuple[Picture, ...]:
         return ()
     before = [n for o in earlier for block in comes_up(book.context, o) for n in block]
     standing = [*told.standing, *before]
+    below = {name: _named(book, name, up if earlier else ()) for name in standing}
+    above = {name: _named(book, name, standing) for name in up}
     parts = [
-        *(PartShown(n, _named(book, n, () if not earlier else up), lifted=False) for n in standing),
-        *(PartShown(n, _named(book, n, standing), lifted=True) for n in up),
+        *_shown(book, below, lifted=False, few=bool(earlier)),
+        *_shown(book, above, lifted=True, few=bool(earlier)),
     ]
     others = max(operation.people for operation in step.operations) - 1
     people = [*[book.voice.say("holds")] * others, book.voice.say("ties")]
@@ -102,20 +104,33 @@ def _put_together(book: Book, step: Step) -> tuple[Picture, ...]:
     return (picture,)
 
 
+def _shown(
+    book: Book, named: Mapping[str, Sequence[str]], *, lifted: bool, few: bool
+) -> Iterator[PartShown]:
+    """Parts with their joints that are named: of those of all of them but a `few`, the outermost
+    ones."""
+    joints = sorted(
+        (joint for some in named.values() for joint in some),
+        key=lambda joint: float(book.shape.at[joint][0]),
+    )
+    kept = {joints[0], joints[-1]} if few and len(joints) > MOST_NAMED else set(joints)
+    for name, own in named.items():
+        yield PartShown(name, tuple(joint for joint in own if joint in kept), lifted)
+
+
 def _named(book: Book, name: str, others: Collection[str]) -> tuple[str, ...]:
-    """The joints at the front of a part that are tied to one of some others, of many those at both
-    ends; or all that are tied to any if none are given."""
+    """The joints at the front of a part that are tied to one of some others, or to any if none are
+    given."""
     told = book.figures.set_up
     front = told.front.get(name, ()) if told else ()
     ties = book.framework.tie_of
     if not others:
         return front
-    named = [
+    return tuple(
         joint
         for joint in front
         if any(part_of(book.framework, one) in others for one in ties[joint].joints)
-    ]
-    return tuple(named if len(named) <= MOST_NAMED else (named[0], named[-1]))
+    )
 
 
 def _put_together_words(book: Book, standing: Sequence[str], up: Sequence[str]) -> str:
