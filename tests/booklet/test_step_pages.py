@@ -19,7 +19,7 @@ from buildplan.framework.cells import TIP
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 
-STEP, PRACTISED = mark("step {step}: page {page}"), mark("pictures: from page {page}")
+STEP, PRACTISED = mark("step {step}: page {page}"), mark("shown from page {page}")
 EDITIONS = [
     ("training", "letter", "en"),
     ("training", "a4", "de"),

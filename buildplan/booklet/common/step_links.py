@@ -26,7 +26,7 @@ def looked_up(
     voice = book.voice
 
     def told(page: int) -> str:
-        return voice.say("pictures: from page {page}", page=page)
+        return voice.say("shown from page {page}", page=page)
 
     shown = [practised[step.number]] if step.number in practised else []
     links = [PageLink(place, lambda page: underlined(told(page)), told) for place in shown]
