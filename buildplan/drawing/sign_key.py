@@ -9,6 +9,7 @@ from collections.abc import Callable, Mapping
 from enum import Enum, auto
 from functools import partial
 
+import numpy as np
 from shapely.geometry import box
 
 from buildplan.drawing.bodies import Scene
@@ -24,7 +25,8 @@ from buildplan.drawing.order_discs import order_disc
 from buildplan.drawing.panel import Panel
 from buildplan.drawing.plan_locks import gap_round
 from buildplan.drawing.scene import LEAST_RING_PT, RING_LINE
-from buildplan.drawing.symbols import OUTLINE_LINE
+from buildplan.drawing.stamps import link_look, link_stamps
+from buildplan.drawing.symbols import OUTLINE_LINE, quantised_line
 from buildplan.drawing.visibility import behind_new, joints_m
 from buildplan.drawing.way_round import (
     Order,
@@ -43,6 +45,8 @@ MIDDLE: Point = (WIDE / 2, HIGH / 2)
 TAG_PT = 9.0
 LOCK_FILL = "#FFFFFF"
 TWIST_PT = 5.5
+BODY, ROUND_PT = "#C9D2DA", 15.0
+ENDS_ON = 0.88  # of a balloon's length that is towards the viewer
 WAITED_FOR = 5  # the brace that the sign in the key names
 
 
@@ -64,6 +68,7 @@ class PictureSign(Enum):
     OF_SINGLE = auto()  # a skipped joint that a single is tied to
     SHARED = auto()
     STUB = auto()
+    END_ON = auto()  # a balloon that points at the viewer
     EYE = auto()
     NUMBERED_EYE = auto()  # one of several on a small picture
     PLACE = auto()
@@ -96,6 +101,7 @@ def signs_of(panel: Panel) -> frozenset[PictureSign]:
         PictureSign.OF_SINGLE: bool(panel.of_singles),
         PictureSign.SHARED: bool(panel.shared),
         PictureSign.STUB: _has_stubs(scene, joints),
+        PictureSign.END_ON: _has_ends_on(panel),
     }
     return frozenset(sign for sign, is_shown in shown.items() if is_shown)
 
@@ -117,6 +123,15 @@ def _has_stubs(scene: Scene, joints: tuple[str, ...]) -> bool:
     """Whether a chain goes on from one of some joints without its body."""
     links_at = scene.framework.links_at
     return any(link in scene.loose for joint in joints for link in links_at[joint])
+
+
+def _has_ends_on(panel: Panel) -> bool:
+    """Whether new balloons point so much at the viewer that of their length little is seen."""
+    bodies = panel.scene.bodies
+    new = bodies.some(bodies.is_new & bodies.is_link)
+    along = new.second - new.first
+    toward = np.abs(along @ panel.camera.axes[2]) / np.linalg.norm(along, axis=1)
+    return bool(np.any(toward > ENDS_ON))
 
 
 def sign_picture(sign: PictureSign, joint: str, alt: str) -> Picture:
@@ -202,6 +217,12 @@ def _stub(joint: str) -> list[Mark]:
     return [stub(spot, (1.0, 0.0), 18.0, 14.0, ink), *joint_dot(spot, tied=True)]
 
 
+def _end_on(joint: str) -> list[Mark]:
+    look = link_look(BODY, "new", 0, quantised_line(0.85 / ROUND_PT), "standard")
+    far, near = (np.array((MIDDLE[0], MIDDLE[1] + side * 3.0)) for side in (1, -1))
+    return link_stamps(look, far, near, 1.2 * ROUND_PT, ROUND_PT, 1.2, "tail")
+
+
 def _eye(joint: str) -> list[Mark]:
     return eye_marks([Eye(MIDDLE, 0.0, (1,))], (WIDE, HIGH))
 
@@ -258,6 +279,7 @@ _DRAWN: Mapping[PictureSign, Callable[[str], list[Mark]]] = {
     PictureSign.OF_SINGLE: _of_single,
     PictureSign.SHARED: _shared,
     PictureSign.STUB: _stub,
+    PictureSign.END_ON: _end_on,
     PictureSign.EYE: _eye,
     PictureSign.NUMBERED_EYE: _numbered_eye,
     PictureSign.PLACE: _place,

@@ -41,6 +41,7 @@ MEANINGS: Mapping[PictureSign, str] = {
     PictureSign.OF_SINGLE: mark("only a single is tied here"),
     PictureSign.SHARED: mark("shared balloon"),
     PictureSign.STUB: mark("chain that goes on"),
+    PictureSign.END_ON: mark("balloon that stands towards you"),
     PictureSign.EYE: mark("you look from here"),
     PictureSign.NUMBERED_EYE: mark("you look from here at picture 2"),
     PictureSign.PLACE: mark("you work here"),
