@@ -41,15 +41,17 @@ def corners_drawn(book: Book) -> list[Flowable]:
     larger = min(max(1.0, joint_radius(book.framework) / SHORT_LABELS), MOST_LARGER)
     enlarged = book.paper.picture_scale
     wide = (book.paper.measure - gap * (across - 1)) / across / enlarged
-    drawn = [
+    drawn: list[list[Flowable]] = [
         [Shown(picture, enlarged, after=2.0), *_called(book, cell)]
         for cell in first.values()
         for picture in _drawn(book, cell, (wide, HEIGHT * larger))
     ]
+    last, closed = len(drawn) % across, _closed(book)
+    if last:
+        drawn += [closed, *([[]] * (across - last - 1))]  # what is left of the last row
     rows = [drawn[at : at + across] for at in range(0, len(drawn), across)]
-    empty: list[Flowable] = []
-    shown = [Columns([*row, *[empty] * (across - len(row))], gap=gap, after=4.0) for row in rows]
-    return [*shown, *_closed(book)]
+    shown = [Columns(row, gap=gap, after=4.0) for row in rows]
+    return [*shown, *([] if last else closed)]
 
 
 def _abreast(book: Book, kinds: int) -> int:

@@ -97,7 +97,7 @@ def _way_in(book: Book) -> list[Flowable]:
         [Grid(head[:-1], [(name, "", "", "") for name in some], HALF_SHARES, pad=CLOSE_ROWS)]
         for some in (measured[:half], measured[half:])
     ]
-    return [Columns(halves, after=2)]
+    return [Columns(halves, after=6)]
 
 
 def _door_row(book: Book, way: WayThrough) -> tuple[str, ...]:
