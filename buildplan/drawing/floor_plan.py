@@ -21,7 +21,7 @@ from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import joint_dot, joint_tags, leaders
 from buildplan.drawing.laid_out import LaidChains
 from buildplan.drawing.line_art import INK
-from buildplan.drawing.marks import Box, Label, Mark, Picture, Point
+from buildplan.drawing.marks import Box, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.seat import FROM_ABOVE
 from buildplan.drawing.taped_lines import FIGURE_PT, boxes_meet, taped_lines
@@ -38,6 +38,8 @@ LEGEND_PT = 12.0  # from one line of what lies on what to the next
 SHORTEST_PT = 60.0  # of a line that has room for its figure
 MOST_LINES = 16
 ARROW_PT = 6.0  # across an arrow, with its point
+# The lines from the outermost balloons to those that have the whole's lengths, so far past these.
+PROJECTED, OVER_PT = Ink(stroke="#7C8B99", width=0.5), 3.0
 BACK_PT, MOST_BACK = 3.0, 12  # an eye steps back so far at once, and so often at most
 
 
@@ -91,10 +93,8 @@ def floor_plan(
     left = SIDE_PT if units else 2.0
     height = _with_legend(legend, left, [*blocked, *bodies], height)
     corner = [
-        Label(
-            (left, height - LEGEND_PT * (row + 1)), words, LABEL_PT, INK, anchor="start", bold=True
-        )
-        for row, words in enumerate(legend)
+        Label((left, height - LEGEND_PT * row), words, LABEL_PT, INK, "start", True, "#FFFFFF")
+        for row, words in enumerate(legend, 1)
     ]
     blocked.append(_corner_box(legend, left, height))
     placed = place_tags(list(spots.items()), width, height, size=LABEL_PT, blocked=blocked)
@@ -257,7 +257,17 @@ def _overall(
         voice.tell(side_words(points / view.scale, units)) for points in (x1 - x0, y1 - y0)
     )
     below, left = FOOT_PT / 2, text_width(high, FIGURE_PT) / 2 + 3
-    marks = [
+    edges = [int(np.argmin(flat[:, 0] - radius[:, 0])), int(np.argmax(flat[:, 0] + radius[:, 0]))]
+    ends = [int(np.argmin(flat[:, 1] - radius[:, 0])), int(np.argmax(flat[:, 1] + radius[:, 0]))]
+    marks: list[Mark] = [
+        *(
+            Polyline(((x, below - OVER_PT), (x, float(flat[row, 1]))), PROJECTED)
+            for x, row in zip((x0, x1), edges, strict=True)
+        ),
+        *(
+            Polyline(((left - OVER_PT, y), (float(flat[row, 0]), y)), PROJECTED)
+            for y, row in zip((y0, y1), ends, strict=True)
+        ),
         *dimension_marks((x0, below), (x1, below), wide, FIGURE_PT),
         *dimension_marks((left, y0), (left, y1), high, FIGURE_PT),
     ]

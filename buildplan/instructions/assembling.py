@@ -67,7 +67,6 @@ def brace(context: Context, step: Step) -> Wording:
         check=done(
             context,
             step,
-            *_square(context, step),
             *corners.between_braces(context, step),
             *sides_along(context, step.of_kind(Kind.BRACE)),
         ),
@@ -103,12 +102,6 @@ def _acts(context: Context, step: Step, braces: Sequence[Brace]) -> tuple[Doing,
     )
     acts = (Doing(sentences(*said), kind) for said, kind in told)
     return tuple(act for act in acts if act.said)
-
-
-def _square(context: Context, step: Step) -> Iterator[str]:
-    """How the first braces stand."""
-    if context.teacher(Hand.SETTLE, step) is None and step.times > 1:
-        yield context.voice.say("Brace stands square on brace.")
 
 
 def _numbered(context: Context, step: Step) -> Iterator[str]:

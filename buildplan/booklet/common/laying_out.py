@@ -50,6 +50,7 @@ def plan_measured(book: Book, step: Step) -> str:
     links = book.framework.built_with(step.operations[0].joints[0]).links
     within = max(book.framework.balloons[link.balloon].tie_within for link in links)
     return book.voice.say(
-        "A tape confirms the plan within {share} %.",
+        "From knot to knot a tape confirms the plan within {share} %; locks make the piece a little"
+        " larger.",
         share=book.voice.whole(round(100 * within)),
     )
