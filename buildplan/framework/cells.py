@@ -89,7 +89,7 @@ DIP = CellKind(
     CellWords(
         message_in("kind of cell", "dip"),
         message("a dip"),
-        message("A notch folds in there."),
+        None,
     ),
     polygon_turn,
 )
@@ -100,7 +100,7 @@ TIP = CellKind(
     CellWords(
         message_in("kind of cell", "tip"),
         message("a tip"),
-        message("A corner stands out there."),
+        None,
     ),
     polygon_turn,
 )

@@ -62,6 +62,6 @@ def told_at_step(voice: Voice, step: Step) -> PageLink:
     """What leads from pictures to the step that has the words for them."""
 
     def words(page: int) -> str:
-        return voice.say("How it is done: step {step}, page {page}", step=step.number, page=page)
+        return voice.say("step {step}: page {page}", step=step.number, page=page)
 
     return PageLink(step_place(step), lambda page: underlined(words(page)), words, after=4.0)

@@ -19,10 +19,10 @@ from buildplan.booklet.common.panel_rows import in_rows
 from buildplan.booklet.common.side_views import side_views
 from buildplan.booklet.common.step_blocks import MOST_EMPTY
 from buildplan.booklet.common.step_links import page_alone, told_at_step
-from buildplan.booklet.common.step_moves import act_moves, corner_of, first_moves
-from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH
+from buildplan.booklet.common.step_moves import act_moves, first_moves
 from buildplan.booklet.training.pages import BEGINNER, in_fives, minutes_of
 from buildplan.booklet.training.practice import Practice, practice
+from buildplan.booklet.training.practice_corner import corner_cells, counted_at_end
 from buildplan.booklet.training.practice_pictures import comes_out, pictured
 from buildplan.booklet.training.same_work import first_told_at, in_full
 from buildplan.booklet.training.teaching import lessons_of
@@ -33,7 +33,6 @@ from buildplan.document.links import Anchor
 from buildplan.document.printing import Section
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong
-from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.techniques.large_locks import lock_gaps, lock_of_joint
 from buildplan.evaluation import balloon_words
@@ -50,7 +49,6 @@ from buildplan.sequence.model import Kind, Step
 PICTURE_SHARE = 0.6
 PLAN_OF_COURSE_PT, LITTLE_EMPTY = 156.0, 0.25  # more of a page is not left: the list is parted
 LINE_GAP, LINE_SHARES = 1.0, (0.82, 0.18)
-CORNER_SIZE = (CELL_WIDTH, CELL_HEIGHT)
 
 
 def practice_of(book: Book) -> Practice | None:
@@ -162,6 +160,7 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     # their numbers begin anew: which of the moves they are of is said below them
     under = [Words(plain(book.voice.say("Lock: 1–3")))]
     moves = [[Shown(move), *(under if move in locking else [])] for move in _moves(own, step)]
+    moves += corner_cells(own, step)
     if locking and step.kind is Kind.BRACE:
         moves.append([Shown(lock_gaps(made.framework, book.voice, made.shape))])
     up = folded_up(own.context, step) if folds_up(own.context, step) else ""
@@ -179,14 +178,18 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     told = () if step.kind is Kind.BRACE else said.acts
     new = [act for act in told if act.kind in shown or act.kind not in known]
     acts = told_in_order(new, shown, book.paper.measure)
+    how = _how(book, own, learnt, step)
+    # the row of a single brace has its name
+    rows_alone = step.kind is Kind.BRACE and step.times == 1 and not (how or moves)
     blocks = [
         Anchor(_place(step)),
-        Words(strong(said.title), after=3.0, keep=True),
+        *([] if rows_alone else [Words(strong(said.title), after=3.0, keep=True)]),
         *([*acts, *_listed([plain(row) for row in rows])] if told else ()),
-        *(() if told else _how(book, own, learnt, step)),
+        *(() if told else how),
         *(map(Words, map(plain, waiting(own.context, step))) if step.kind is Kind.BRACE else ()),
         *([Words(plain(up))] if up else ()),
         *(() if told else in_rows(moves, book.paper.measure, rows)),
+        *counted_at_end(own, made, step),
     ]
     return Stack([*lessons, Stack(blocks, whole=not lessons, most_empty=MOST_EMPTY)])
 
@@ -261,13 +264,8 @@ def _listed(lines: Sequence[str]) -> list[Flowable]:
 
 
 def _moves(own: Book, step: Step) -> Iterator[Picture]:
-    """The hand moves that a step on the practice piece is the first to show, and the diagram of
-    its corner."""
+    """The hand moves that a step on the practice piece is the first to show."""
     yield from first_moves(own, step, PICTURE_HEIGHT)
-    corner = corner_of(own, step)
-    if corner is not None:
-        locked = set(own.framework.lock_at)
-        yield cell_diagram(own.framework, corner.number, *CORNER_SIZE, own.voice, locked)
 
 
 def _balloons(book: Book, made: Practice) -> Grid:
