@@ -85,7 +85,7 @@ LESSONS: Mapping[Kind, Lesson] = {
     ),
     Kind.INSPECT: Lesson(
         mark("Look over"),
-        mark("A fault found now takes a minute."),
+        mark("A fault found now takes a minute; later, it takes the piece down."),
         mark("looking from one side alone."),
     ),
     Kind.STAND_UP: Lesson(
