@@ -36,6 +36,65 @@ OFFERED = (
     mark("grey"),
     mark("black"),
 )
+# What balloons come in, by the name that a file is given: what it is called; all are known to
+# `hex_of`.
+NAMES: Mapping[str, str] = {
+    "white": mark("white"),
+    "ivory": mark("ivory"),
+    "cream": mark("cream"),
+    "linen": mark("linen"),
+    "peachpuff": mark("peach"),
+    "pink": mark("pink"),
+    "hotpink": mark("bright pink"),
+    "deeppink": mark("deep pink"),
+    "lightcoral": mark("light coral"),
+    "coral": mark("coral"),
+    "tomato": mark("tomato red"),
+    "red": mark("red"),
+    "crimson": mark("crimson"),
+    "maroon": mark("dark red"),
+    "orange": mark("orange"),
+    "darkorange": mark("deep orange"),
+    "gold": mark("gold"),
+    "yellow": mark("yellow"),
+    "khaki": mark("pale yellow"),
+    "goldenrod": mark("mustard"),
+    "rose gold": mark("rose gold"),
+    "palegreen": mark("pale green"),
+    "limegreen": mark("lime green"),
+    "leaf green": mark("leaf green"),
+    "green": mark("green"),
+    "darkgreen": mark("dark green"),
+    "olive": mark("olive"),
+    "aquamarine": mark("mint"),
+    "turquoise": mark("turquoise"),
+    "teal": mark("teal"),
+    "lightblue": mark("light blue"),
+    "sky blue": mark("sky blue"),
+    "deep blue": mark("deep blue"),
+    "royalblue": mark("royal blue"),
+    "blue": mark("blue"),
+    "navy": mark("navy"),
+    "lavender": mark("lavender"),
+    "plum": mark("lilac"),
+    "orchid": mark("orchid"),
+    "purple": mark("purple"),
+    "indigo": mark("indigo"),
+    "tan": mark("sand"),
+    "peru": mark("caramel"),
+    "saddlebrown": mark("brown"),
+    "chocolate": mark("cinnamon"),
+    "silver grey": mark("silver grey"),
+    "grey": mark("grey"),
+    "black": mark("black"),
+}
+_CALLED = {**NAMES, **{name: name for name in NAMES.values()}}
+
+
+def called(label: str) -> str | None:
+    """What a colour is called, a message, by its name or by what it is called; None for any that is
+    no colour to choose."""
+    return _CALLED.get(" ".join(label.lower().split()))
 
 
 def hex_of(name: str) -> str | None:

@@ -24,12 +24,11 @@ from buildplan.desk.controls import controls_of
 from buildplan.desk.course_tiles import courses_of
 from buildplan.desk.key_words import KEYS, KEYS_OF, PATTERN_NAMES
 from buildplan.desk.outline import outline_of
-from buildplan.desk.palette import NAMES
 from buildplan.desk.whole_file import WholeFile
 from buildplan.language.voice import Voice
 from buildplan.patterns.registry import PATTERNS
 from buildplan.shape.constants import CONSTANTS
-from buildplan.source.colour_names import hex_of
+from buildplan.source.colour_names import NAMES, hex_of
 from buildplan.source.file_changes import changed_data
 from buildplan.source.suggestions import Put
 

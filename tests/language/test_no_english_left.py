@@ -135,3 +135,24 @@ def test_no_english_is_left_on_pages_in_other_languages(
     own = own_words(book)
     for where, text in words_of(pdf):
         assert words_in([text]) & english_only(language) <= own, where
+
+
+@pytest.mark.parametrize(
+    ("language", "navy", "peach"),  # from memory
+    [("de", "marineblau", "pfirsich"), ("es", "azul marino", "melocotón"), ("en", "navy", "Peach")],
+)
+def test_colours_of_ours_are_called_as_the_reader_does(
+    language: str, navy: str, peach: str, tmp_path: Path
+) -> None:
+    """A label of the file's own is left as it is."""
+    file = tmp_path / "ring.yaml"
+    file.write_text(
+        "buildplan: 1\nname: Ring\nunits: in\nballoons:\n"
+        "  a: {kind: link, nominal: 12, inflate_to: 8, colour: navy}\n"
+        '  b: {kind: link, nominal: 12, inflate_to: 8, colour: "#FFDAB9", label: Peach}\n'
+        '  c: {kind: link, nominal: 12, inflate_to: 8, colour: "#204060", label: Nachtblau}\n'
+        "  l: {kind: round, nominal: 5, inflate_to: 3.5, colour: gold}\n"
+        "build: {solid: {shape: octahedron, edge: a, lock: l}}\n"
+    )
+    balloons = translated_design(read_design(file), language).balloons
+    assert [balloons[key].label for key in "abc"] == [navy, peach, "Nachtblau"]
