@@ -44,10 +44,12 @@ from buildplan.instructions.kneeling import waiting
 from buildplan.instructions.model import StepWords
 from buildplan.instructions.printed_rows import printed
 from buildplan.instructions.times import duration
+from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind, Step
 
 PICTURE_SHARE = 0.6
 PLAN_OF_COURSE_PT, LITTLE_EMPTY = 156.0, 0.25  # more of a page is not left: the list is parted
+OWN_NAMES = mark("Its letters and joint names are its own, not those of the piece.")
 LINE_GAP, LINE_SHARES = 1.0, (0.82, 0.18)
 
 
@@ -110,6 +112,7 @@ def _practice(book: Book, made: Practice) -> list[Flowable]:
     shown = _shown(made)
     words: list[Flowable] = [
         Words(voice.say("Build this first, of other balloons.")),
+        *([] if framework.braces else [Words(voice.say(OWN_NAMES))]),
         _balloons(book, made),
         Words(
             voice.say(
