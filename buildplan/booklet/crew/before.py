@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Sequence
 from itertools import groupby
 
@@ -17,6 +16,7 @@ from buildplan.booklet.common.needs import TAGS, TOOLS, tags_of
 from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.crew.arriving import ballast_table
 from buildplan.booklet.crew.standing_so_far import turn_lines
+from buildplan.booklet.crew.tags import tags_told
 from buildplan.business.buying.packing import Bag
 from buildplan.business.buying.shopping import packs_words
 from buildplan.design.measures import gauged_words
@@ -28,8 +28,6 @@ from buildplan.evaluation import balloon_words
 from buildplan.evaluation.figures import air_words
 from buildplan.framework.model import BalloonType
 from buildplan.instructions.jobs import job_title
-from buildplan.language.phrases import clauses, runs_told
-from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
 
@@ -227,7 +225,7 @@ def _tagged_in(work: Sequence[Job]) -> int:
 def _all_tags(book: Book, work: Sequence[Job]) -> list[Flowable]:
     """What is written on tags that no single job names."""
     voice, tags = book.voice, tags_of(book.steps)
-    some = _some(tags, voice)
+    some = tags_told(tags, voice)
     if not tags or len(some) <= LONGEST_LIST or _tagged_in(work):
         return []
     return [Words(voice.say("{name}: {words}", name=strong(voice.say("Tags")), words=plain(some)))]
@@ -239,7 +237,7 @@ def _tools(book: Book, work: Sequence[Job]) -> list[str]:
     tools = [plain(voice.say(tool)) for tool in TOOLS if tool != TAGS]
     tools += map(plain, to_stand_on(book))
     tags = tags_of(book.steps)
-    some = _some(tags, voice)
+    some = tags_told(tags, voice)
     if tags and len(some) > LONGEST_LIST:
         count, places = strong(voice.whole(len(tags))), _tagged_in(work)
         written = (
@@ -258,18 +256,3 @@ def _tools(book: Book, work: Sequence[Job]) -> list[str]:
         )
         tools.insert(2, written)
     return tools
-
-
-def _some(labels: Sequence[str], voice: Voice) -> str:
-    """Labels by their letters, each once: `A1 A5 A10; B1 to B8 (3 of each)`."""
-    alike: dict[tuple[str, int], list[int]] = {}
-    for label, times in Counter(labels).items():
-        letters = label.rstrip("0123456789")
-        alike.setdefault((letters, times), []).append(int(label[len(letters) :] or 0))
-    said = []
-    for (letters, times), found in alike.items():
-        numbers = sorted(found)
-        joints = " ".join(runs_told(voice, [f"{letters}{n or ''}" for n in numbers], numbers))
-        each = voice.say("{joints} ({number} of each)", joints=joints, number=times)
-        said.append(joints if times == 1 else each)
-    return clauses(voice, said)

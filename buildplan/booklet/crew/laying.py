@@ -12,6 +12,7 @@ from buildplan.booklet.common.laying_out import plan_measured
 from buildplan.booklet.common.needs import tags_of
 from buildplan.booklet.common.step_moves import is_laid_to_brace
 from buildplan.booklet.crew.standing_so_far import turn_lines
+from buildplan.booklet.crew.tags import tags_told
 from buildplan.document.blocks import Items, Shown, Words
 from buildplan.document.layout import Columns, is_wide
 from buildplan.document.text import SMALL, plain, strong
@@ -78,7 +79,9 @@ def _lines_of(book: Book, some: Sequence[Step], steps: Sequence[Step]) -> list[s
             said = laid_by_plan(book.context, step)
         words = plain(sentences(said, told.check, on_plan))
         lines.append(f"{strong(told.title)}. {words}")
-        if not on_plan and len(step.turns) > 1 and step.kind is not Kind.CLOSE_RING:
+        if step.kind is Kind.TAG and not on_plan:
+            lines.append(plain(tags_told(tags_of([step]), book.voice)))
+        elif not on_plan and len(step.turns) > 1 and step.kind is not Kind.CLOSE_RING:
             lines += turn_lines(book, step)
     return lines
 

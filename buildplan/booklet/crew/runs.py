@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from itertools import groupby
 
+import numpy as np
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.ballasting import ballast_act, is_ballasted
@@ -23,7 +25,7 @@ from buildplan.document.blocks import Items, Shown, Words, heading
 from buildplan.document.layout import Columns, Sparing, in_pairs, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
-from buildplan.drawing.bodies import Scene
+from buildplan.drawing.bodies import Scene, link_length_m
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
@@ -37,10 +39,12 @@ from buildplan.instructions.setting_up import (
     lifted_on,
     put_on_floor,
 )
+from buildplan.instructions.stages import part_of_step
 from buildplan.language.phrases import clauses, sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job, JobKind, RunRow
 from buildplan.sequence.model import Kind, Step
+from buildplan.shape.model import Shape
 
 RUN_PICTURE, BESIDE_TABLE = 140.0, 140.0  # greatest heights
 LEAST_TALL = 50.0
@@ -215,9 +219,14 @@ def _run_picture(book: Book, job: Job) -> Callable[[float], Picture]:
     voice = book.voice
     done_links, done_locks = _brought(book.steps[: job.steps[0].number - 1])
     links, locks = _brought(job.steps)
+    part = part_of_step(book.framework, job.steps[0])
+    shape = book.shape if part is None else _of_part(book.shape, part.framework.joints)
+    if part is not None:  # the others are elsewhere until it is tied to them
+        done_links &= {*part.framework.link}
+        done_locks &= {*part.framework.joints}
     scene = Scene(
         book.framework,
-        book.shape,
+        shape,
         new_links=links,
         done_links=done_links,
         new_locks=locks,
@@ -225,7 +234,8 @@ def _run_picture(book: Book, job: Job) -> Callable[[float], Picture]:
         patterns=book.patterns,
         every_body=book.every_body,
     )
-    facts, enlarged = book.facts, book.paper.picture_scale
+    enlarged = book.paper.picture_scale
+    across, up, _ = np.ptp(shape.positions_m, axis=0) + link_length_m(book.framework)
     most = BESIDE_TABLE if is_wide(book.paper) else RUN_PICTURE
     rows = (_row_words(row, job_row(voice, row, book.told), voice) for row in job.rows)
     alt = voice.say(
@@ -235,11 +245,17 @@ def _run_picture(book: Book, job: Job) -> Callable[[float], Picture]:
     )
 
     def drawn(wide: float) -> Picture:
-        tall = min(most, max(LEAST_TALL, wide * facts.height_m / max(facts.width_m, 0.1)))
+        tall = min(most, max(LEAST_TALL, wide * float(up / across)))
         size = (wide / enlarged, tall / enlarged)
         return step_picture(scene, CAMERAS["front"], *size, labels=_corners(book, job), alt=alt)
 
     return drawn
+
+
+def _of_part(shape: Shape, joints: Sequence[str]) -> Shape:
+    """The shape of one part of a piece alone."""
+    at_m = np.array([shape.at[joint] for joint in joints])
+    return replace(shape, joints=tuple(joints), positions_m=at_m, tied={})
 
 
 def _row_words(row: RunRow, said: JobRow, voice: Voice) -> str:
