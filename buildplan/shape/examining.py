@@ -49,10 +49,15 @@ SETTLING_WORK = 1e11  # multiplications that the factors of one search may take:
 
 
 def settled(
-    framework: Framework, bodies: LinkBodies, shape: Shape, found: Table, table: Table
+    framework: Framework,
+    bodies: LinkBodies,
+    shape: Shape,
+    found: Table,
+    table: Table,
+    work: float = SETTLING_WORK,
 ) -> tuple[float, float] | None:
     """How far the top sinks and how far it moves sideways when the piece is stood up, in m; None
-    where the search for it took SETTLING_WORK and had not ended.
+    where the search for it took so much `work` (of `relax`) and had not ended.
 
     The piece stands with the joints of its feet held; it was built without weight, its locks keep
     the angles that it was built with. A piece that does not come to rest where a nudge
@@ -84,7 +89,7 @@ def settled(
             np.where(held, positions, 0.0),
             rounds=1,
             lost=fallen,
-            work=SETTLING_WORK,
+            work=work,
         )
 
     pushed_n = 5 * REST_SHARE * float(weight.max())  # at most, where a piece is at rest
@@ -143,14 +148,16 @@ def _sags(
     piece gives most. None where a search for it was cut short: no other is begun then.
 
     From the stiffest case to the softest: where one has fallen the softer ones fall as well. What
-    a wall, a pole or a line holds does not fall: it stays where it was built.
+    a wall, a pole or a line holds does not fall: it stays where it was built. So of that it is not
+    asked how it would fall: what settles does so in a few steps (those of `relax` at any work).
     """
+    work = 0.0 if shape.holding.fixed else SETTLING_WORK
     stiff = {name: "high" if bound == "low" else "low" for name, bound in weak.items()}
     cases: list[tuple[float, float]] = []
     fallen = (shape.height_m, shape.height_m)
     for case in (at_bound(table, stiff), table, at_bound(table, weak)):
         down = bool(cases) and cases[-1] == fallen
-        found = fallen if down else settled(framework, bodies, shape, table, case)
+        found = fallen if down else settled(framework, bodies, shape, table, case, work)
         if found is None and not shape.holding.fixed:
             return None
         cases.append(found or fallen)
