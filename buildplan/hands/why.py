@@ -25,8 +25,9 @@ from buildplan.sequence.model import Access
 from buildplan.sequence.reach import find_reach
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.constants import constants_with
-from buildplan.shape.examining import latex_of, settled, tips_at_m_per_s
+from buildplan.shape.examining import latex_of, tips_at_m_per_s
 from buildplan.shape.model import Shape
+from buildplan.shape.settling import settled
 
 STEP = 0.1  # of half a range, either way
 BY_LEAPS = (Moved.WIND, Moved.REACH)  # an outline is counted in squares; joints are counted

@@ -12,24 +12,22 @@ import numpy as np
 
 from buildplan.design.measures import Units
 from buildplan.framework.model import Framework
-from buildplan.shape.advice import FALLEN_SHARE, cautions_of, problems_of
+from buildplan.shape.advice import cautions_of, problems_of
 from buildplan.shape.ballasting import ballast_factor, ballast_places
 from buildplan.shape.bodies import LinkBodies, bodies_of
 from buildplan.shape.constants import CONSTANTS, Constant, at_bound
-from buildplan.shape.freedoms import Stiffening, pinned
 from buildplan.shape.holding import ADVISED_KG, DRAUGHT_M_PER_S, on_base
 from buildplan.shape.leaning import leaning
 from buildplan.shape.model import (
     Estimate,
     Examination,
-    FloatArray,
     Shape,
     Wind,
 )
 from buildplan.shape.reaching import reaching_past, standing_off
-from buildplan.shape.relaxing import Relaxed, holds, relax
+from buildplan.shape.settling import SETTLING_WORK, settled
 from buildplan.shape.standing import latex_kg, masses, stand
-from buildplan.shape.stiffness import joint_masses_kg, locked, stiffness_of
+from buildplan.shape.stiffness import stiffness_of
 from buildplan.shape.wind import (
     WorstWind,
     dynamic_pressure_pa,
@@ -41,88 +39,6 @@ from buildplan.shape.wind import (
 Table = Mapping[str, Constant]
 
 SPRINGS = ("strut_stiffness", "over_pressure", "lock_stiffness")
-REST_SHARE = 0.002  # of what the heaviest joint carries: pushed less, a piece counts as at rest
-NUDGE_M = 0.001
-LINE_M = 0.01  # feet that are off a line by less lie in one
-STEP_SHARE = 0.05  # of the height, that a joint moves by at most between two looks at a fall
-SETTLING_WORK = 1e11  # multiplications that the factors of one search may take: 2 s or so
-
-
-def settled(
-    framework: Framework,
-    bodies: LinkBodies,
-    shape: Shape,
-    found: Table,
-    table: Table,
-    work: float = SETTLING_WORK,
-) -> tuple[float, float] | None:
-    """How far the top sinks and how far it moves sideways when the piece is stood up, in m; None
-    where the search for it took so much `work` (of `relax`) and had not ended.
-
-    The piece stands with the joints of its feet held; it was built without weight, its locks keep
-    the angles that it was built with. A piece that does not come to rest where a nudge
-    leaves it, or that sinks by more than a quarter, has fallen: its height is returned.
-    """
-    positions = shape.positions_m
-    number = framework.place_number
-    held = np.zeros(positions.shape, bool)
-    held[_held(bodies, positions, [number[joint] for joint in shape.standing.feet])] = True
-    if held.all():
-        return 0.0, 0.0
-    top = int(np.argmax(positions[:, 1]))
-
-    def fallen(now_m: FloatArray) -> bool:
-        return float(positions[top, 1] - now_m[top, 1]) > FALLEN_SHARE * shape.height_m
-
-    load = np.zeros_like(positions)
-    weight = joint_masses_kg(framework, bodies, positions, table) * table["gravity"].value
-    load[:, 1] = -weight
-    stiffening = Stiffening(locked(framework, bodies, positions, found, table), pinned(held))
-
-    def rested(start_m: FloatArray, share: float) -> Relaxed:
-        return relax(
-            stiffening,
-            start_m,
-            share * float(weight.max()),
-            STEP_SHARE * shape.height_m,
-            load,
-            np.where(held, positions, 0.0),
-            rounds=1,
-            lost=fallen,
-            work=work,
-        )
-
-    pushed_n = 5 * REST_SHARE * float(weight.max())  # at most, where a piece is at rest
-    result = rested(positions, REST_SHARE)
-    if (
-        result.residual_n <= pushed_n
-        and not fallen(result.positions_m)
-        and not holds(stiffening, result.positions_m)
-    ):
-        # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
-        nudge = NUDGE_M * np.random.default_rng(1).standard_normal(positions.shape)
-        start_m = np.where(held, positions, result.positions_m + nudge)
-        result = rested(start_m, REST_SHARE / 100)
-    settled_m = result.positions_m
-    if result.cut and not fallen(settled_m):
-        return None
-    if result.residual_n > pushed_n or fallen(settled_m) or not holds(stiffening, settled_m):
-        return shape.height_m, shape.height_m
-    move = settled_m - positions
-    return float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())
-
-
-def _held(bodies: LinkBodies, positions_m: FloatArray, feet: Sequence[int]) -> list[int]:
-    """The joints that are held while the rest settles: the feet.
-
-    Feet that lie in one line would let the whole piece roll over that line, which is asked of by
-    its tip angle and is no want of stiffness: there the balloons that meet the feet are held whole.
-    """
-    off = positions_m[feet] - positions_m[feet].mean(axis=0)
-    if len(feet) > 2 and np.linalg.matrix_rank(off, tol=LINE_M) > 1:
-        return list(feet)
-    meet = np.isin(bodies.ends, feet).any(axis=1)
-    return sorted({int(joint) for joint in bodies.ends[meet].ravel()} | set(feet))
 
 
 def _spread(

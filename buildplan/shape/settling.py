@@ -1,0 +1,101 @@
+"""Settling: how far a piece that was built lying gives when it is stood up, or that it falls."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+import numpy as np
+import numpy.typing as npt
+
+from buildplan.framework.model import Framework
+from buildplan.shape.advice import FALLEN_SHARE
+from buildplan.shape.bodies import LinkBodies
+from buildplan.shape.constants import Constant
+from buildplan.shape.freedoms import Stiffening, pinned
+from buildplan.shape.model import FloatArray, Shape
+from buildplan.shape.relaxing import Relaxed, holds, relax
+from buildplan.shape.stiffness import joint_masses_kg, locked
+
+Table = Mapping[str, Constant]
+
+REST_SHARE = 0.002  # of what the heaviest joint carries: pushed less, a piece counts as at rest
+NUDGE_M = 0.001
+LINE_M = 0.01  # feet that are off a line by less lie in one
+STEP_SHARE = 0.05  # of the height, that a joint moves by at most between two looks at a fall
+SETTLING_WORK = 1e11  # multiplications that the factors of one search may take: 2 s or so
+
+
+def settled(
+    framework: Framework,
+    bodies: LinkBodies,
+    shape: Shape,
+    found: Table,
+    table: Table,
+    work: float = SETTLING_WORK,
+) -> tuple[float, float] | None:
+    """How far the top sinks and how far it moves sideways when the piece is stood up, in m; None
+    where the search for it took so much `work` (of `relax`) and had not ended.
+
+    The piece stands with the joints of its feet held; it was built without weight, its locks keep
+    the angles that it was built with. A piece that does not come to rest where a nudge
+    leaves it, or that sinks by more than a quarter, has fallen: its height is returned.
+    """
+    positions = shape.positions_m
+    held = _held(framework, bodies, shape)
+    if held.all():
+        return 0.0, 0.0
+    top = int(np.argmax(positions[:, 1]))
+
+    def fallen(now_m: FloatArray) -> bool:
+        return float(positions[top, 1] - now_m[top, 1]) > FALLEN_SHARE * shape.height_m
+
+    weight = joint_masses_kg(framework, bodies, positions, table) * table["gravity"].value
+    load = np.outer(-weight, [0.0, 1.0, 0.0])
+    stiffening = Stiffening(locked(framework, bodies, positions, found, table), pinned(held))
+
+    def rested(start_m: FloatArray, share: float) -> Relaxed:
+        return relax(
+            stiffening,
+            start_m,
+            share * float(weight.max()),
+            STEP_SHARE * shape.height_m,
+            load,
+            np.where(held, positions, 0.0),
+            rounds=1,
+            lost=fallen,
+            work=work,
+        )
+
+    pushed_n = 5 * REST_SHARE * float(weight.max())  # at most, where a piece is at rest
+    result = rested(positions, REST_SHARE)
+    if (
+        result.residual_n <= pushed_n
+        and not fallen(result.positions_m)
+        and not holds(stiffening, result.positions_m)
+    ):
+        # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
+        nudge = NUDGE_M * np.random.default_rng(1).standard_normal(positions.shape)
+        start_m = np.where(held, positions, result.positions_m + nudge)
+        result = rested(start_m, REST_SHARE / 100)
+    settled_m = result.positions_m
+    if result.cut and not fallen(settled_m):
+        return None
+    if result.residual_n > pushed_n or fallen(settled_m) or not holds(stiffening, settled_m):
+        return shape.height_m, shape.height_m
+    move = settled_m - positions
+    return float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())
+
+
+def _held(framework: Framework, bodies: LinkBodies, shape: Shape) -> npt.NDArray[np.bool_]:
+    """Which coordinates (joints, 3) are held while the rest settles: those of the feet.
+
+    Feet that lie in one line would let the whole piece roll over that line, which is asked of by
+    its tip angle and is no want of stiffness: there the balloons that meet the feet are held whole.
+    """
+    feet = [framework.place_number[joint] for joint in shape.standing.feet]
+    held = np.zeros(shape.positions_m.shape, bool)
+    held[feet] = True
+    off = shape.positions_m[feet] - shape.positions_m[feet].mean(axis=0)
+    if len(feet) <= 2 or np.linalg.matrix_rank(off, tol=LINE_M) <= 1:
+        held[bodies.ends[np.isin(bodies.ends, feet).any(axis=1)].ravel()] = True
+    return held
