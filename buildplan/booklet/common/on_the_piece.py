@@ -31,6 +31,7 @@ from buildplan.booklet.common.step_words import PLACE, check_words, told_with_mo
 from buildplan.document.blocks import Items, Shown, Stack, Words, together
 from buildplan.document.growing import Growing
 from buildplan.document.layout import Columns
+from buildplan.document.undrawn import Showable
 from buildplan.drawing.marks import Picture
 from buildplan.instructions.printed_rows import printed
 from buildplan.sequence.model import Kind, Step
@@ -99,14 +100,17 @@ def _blocks(
     if all(isinstance(act, Words) for act in acts):  # no pictures that need the whole width
         said, below = [*said, *acts], ()
     said = [*said, *map(Shown, locked_where_it_closes(book, step))]
-    people = people_at(book, views, step)
-    head = [*told_with_moves(book, beside, step, said, moves, aside, people), *below]
+    people: Sequence[Showable] = people_at(book, views, step)
+    row: Sequence[Showable] = moves
+    if below:  # few words to stand beside
+        row, people = [*people, *moves], ()
+    head = [*told_with_moves(book, beside, step, said, row, aside, people), *below]
     if has_place and not alone and measure >= ABREAST_FROM:
         if closeups == 1:  # what is to be ticked has the room between the pictures
             told_row = [unbroken_row(row, size[0]) for row in turns[0]]
             ticked = Items([*told_row, check_words(book, step)], ticked=True)
-            row = [[Shown(panels.closeups[0])], [ticked], [Shown(panels.where)]]
-            return [*head, Columns(row, gap=GAP, after=4.0)]
+            cells = [[Shown(panels.closeups[0])], [ticked], [Shown(panels.where)]]
+            return [*head, Columns(cells, gap=GAP, after=4.0)]
         if len(book.told(step).check) <= SHORT_CHECK:
             return [*head, *in_rows([*cells, [Shown(panels.where, after=4.0), check]], measure)]
     cells += [[Shown(one)] for one in (panels.corner, panels.where if has_place else None) if one]
