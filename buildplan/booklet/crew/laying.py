@@ -40,12 +40,20 @@ def laid_out(book: Book, steps: Sequence[Step], beside: Sequence[Flowable]) -> l
     """What is to be ticked of some steps, and the plan of the floor where they lay chains out to be
     braced; `beside` the plan stands what is to be read before the work goes on, on narrow paper
     under it."""
-    laid = next((step for step in steps if is_laid_to_brace(book, step)), None)
+    laid = next((step for step in steps if _is_planned(book, step)), None)
     ticked: list[Flowable] = [
         Items(lines, ticked=True, after=4.0)
         for lines in (_lines_of(book, [step], steps) for step in steps)
     ]
     return [*ticked, *(beside if laid is None else laid_plan(book, laid, beside))]
+
+
+def _is_planned(book: Book, step: Step) -> bool:
+    """Whether a step lays chains out to be braced; what has no brace, as a bar between letters, is
+    laid without a plan."""
+    if not is_laid_to_brace(book, step):
+        return False
+    return bool(book.framework.built_with(step.operations[0].joints[0]).braces)
 
 
 def laid_plan(book: Book, step: Step, beside: Sequence[Flowable]) -> list[Flowable]:
