@@ -125,7 +125,7 @@ def lock_from_outside(framework: Framework, voice: Voice, joint: str, shape: Sha
         *badge((119.0, 120.0), "2"),
         words((INSIDE_AT[0], 6.0), voice.say("from outside")),
         words((OUTSIDE_AT[0], 6.0), voice.say("tight")),
-        words(((INSIDE_AT[0] + OUTSIDE_AT[0]) / 2, 6.0), voice.say("joint {joint}", joint=joint)),
+        words((OUTSIDE_AT[0] - HALF + 4.0, 6.0), voice.say("joint {joint}", joint=joint)),
     ]
     told = voice.say(
         "Joint {joint}, from outside. One: the knot of its lock lies at a gap; one round goes in"
