@@ -136,6 +136,8 @@ def _side_work(context: Context, step: Step) -> str:
     if step.side_work is None:
         return ""
     needed = [one.number for one in context.steps if step.number in one.needs]
-    if not 1 < len(needed) <= MOST_NEEDED:
+    if len(needed) > MOST_NEEDED:
+        return context.voice.say("Needed from step {step} on.", step=needed[0])
+    if len(needed) == 1:
         return context.voice.say("Needed in step {step}.", step=needed[0])
     return context.voice.say("Needed in steps {steps}.", steps=number_ranges(context.voice, needed))
