@@ -10,6 +10,7 @@ import numpy as np
 import numpy.typing as npt
 
 from buildplan.drawing.arrays import BoolArray, FloatArray
+from buildplan.drawing.valleys import ON_BALLOON, valleys
 from buildplan.framework.model import Framework, Link, Role
 from buildplan.shape.model import Shape
 from buildplan.shape.tied_parts import doubled, part_of, way_apart
@@ -17,6 +18,9 @@ from buildplan.shape.tied_parts import doubled, part_of, way_apart
 # Of two balloons that share both their knots each bows aside by this share of its gauge. Ours:
 # they touch, and give a little.
 BOWED = 0.42
+# Of a round's radius: how far out of its joint its centre is, and how far aside. Ours: two rounds
+# side by side touch one another and the knots.
+OUT, ASIDE = 0.75, 0.96
 
 NameArray = npt.NDArray[np.object_]
 
@@ -147,8 +151,8 @@ def _unit(vectors: FloatArray, instead: FloatArray) -> FloatArray:
 
 def lock_centres(framework: Framework, shape: Shape) -> FloatArray:
     """Centres (locks, 2, 3) of the two rounds of each lock, in the framework's order: they
-    hug the joint from outside, side by side across the chain, in the valley between its
-    balloons; where parts are tied, across the way from part to part."""
+    hug the joint from outside, side by side across the chain, or in the valleys between its
+    balloons where one lies there; where parts are tied, across the way from part to part."""
     row = shape.row
     rows = [row[lock.joint] for lock in framework.locks]
     radius = np.array([framework.balloons[lock.balloon].gauge_m / 2 for lock in framework.locks])
@@ -159,9 +163,40 @@ def lock_centres(framework: Framework, shape: Shape) -> FloatArray:
         level = np.linalg.norm(across, axis=1) < 1e-6
         across[level] = np.cross(away[level], instead)
     across = _unit(across, np.array([1.0, 0.0, 0.0]))
-    middle = shape.positions_m[rows] + away * 0.75 * radius[:, None]
-    side = across * 0.96 * radius[:, None]
-    return np.stack([middle - side, middle + side], axis=1)
+    sides = np.stack([-across, across], axis=1)
+    for number, ways in _in_the_way(framework, shape, away, sides).items():
+        sides[number] = valleys(ways, away[number], across[number])
+    middle = shape.positions_m[rows] + away * OUT * radius[:, None]
+    # Rounds that are not opposite hang farther out, so that they touch all the same.
+    apart = np.linalg.norm(sides[:, 1] - sides[:, 0], axis=1) / 2
+    centres: FloatArray = middle[:, None] + sides * (ASIDE * radius / apart)[:, None, None]
+    return centres
+
+
+def _in_the_way(
+    framework: Framework, shape: Shape, away: FloatArray, sides: FloatArray
+) -> dict[int, FloatArray]:
+    """The locks, by number, of which a round would lie on a balloon, each with the unit vectors
+    (m, 3) along the balloons of its joint. In a braced part the rounds lie on the long chain, to
+    either side of it; the locks of ties go by the parts that they tie."""
+    tied = {tie.name for tie in framework.ties}
+    braced = {part_of(framework, link.start) for link in framework.links if link.role is Role.BRACE}
+    at, row = shape.positions_m, shape.row
+    owner, ways = [], []
+    for number, lock in enumerate(framework.locks):
+        if lock.joint not in tied and part_of(framework, lock.joint) not in braced:
+            for id_ in framework.links_at.get(lock.joint, ()):
+                link = framework.link[id_]
+                other = link.finish if link.start == lock.joint else link.start
+                owner.append(number)
+                ways.append(at[row[other]] - at[row[lock.joint]])
+    if not owner:
+        return {}
+    of, unit = np.array(owner), _unit(np.array(ways), np.zeros(3))
+    seen = _unit(unit - np.sum(unit * away[of], axis=1)[:, None] * away[of], np.zeros(3))
+    near = np.max(np.sum(sides[of] * seen[:, None], axis=2), axis=1)
+    lying = np.unique(of[near > np.cos(ON_BALLOON)])
+    return {number: unit[of == number] for number in lying.tolist()}
 
 
 def _along_ties(framework: Framework, shape: Shape, along: FloatArray) -> FloatArray:

@@ -33,7 +33,7 @@ def lock_gaps(
             out = away[shape.row[lock.joint]]
             at = shape.at[lock.joint]
             ways = {id_: _other_end(framework, shape, id_, lock.joint) - at for id_ in links}
-            found[lock.joint] = _gaps(ways, out, centres[place][1] - centres[place][0])
+            found[lock.joint] = _gaps(ways, out, centres[place] - at)
     return found
 
 
@@ -42,11 +42,13 @@ def _other_end(framework: Framework, shape: Shape, id_: str, joint: str) -> Floa
     return np.asarray(shape.at[link.finish if link.start == joint else link.start])
 
 
-def _gaps(ways: Mapping[str, FloatArray], out: FloatArray, side: FloatArray) -> tuple[Gap, Gap]:
-    """Of the gaps between balloons that lead some `ways` from a joint, as seen along `out`, the one
-    to either `side` of it."""
-    across = side / np.linalg.norm(side)
+def _gaps(ways: Mapping[str, FloatArray], out: FloatArray, rounds: FloatArray) -> tuple[Gap, Gap]:
+    """Of the gaps between balloons that lead some `ways` from a joint, as seen along `out`, those
+    of its `rounds` (2, 3), which are given from the joint."""
+    aside = rounds[1] - (rounds[1] @ out) * out
+    across = aside / np.linalg.norm(aside)
     up = np.cross(out, across)
+    other = math.atan2(float(rounds[0] @ up), float(rounds[0] @ across))
     turned = {id_: math.atan2(float(way @ up), float(way @ across)) for id_, way in ways.items()}
     ids = sorted(turned, key=lambda id_: (round(turned[id_], 6), id_))
     gaps = list(pairwise([*ids, ids[0]]))
@@ -61,5 +63,5 @@ def _gaps(ways: Mapping[str, FloatArray], out: FloatArray, side: FloatArray) -> 
 
     first = min(range(len(gaps)), key=lambda n: off(n, 0.0))
     rest: Sequence[int] = [n for n in range(len(gaps)) if n != first]
-    second = min(rest, key=lambda n: off(n, math.pi))
+    second = min(rest, key=lambda n: off(n, other))
     return gaps[first], gaps[second]
