@@ -23,13 +23,13 @@ def lead_words(voice: Voice, lead: Lead) -> str:
     """How a short chain is led along the joints of its row."""
     if lead.closed and lead.first is lead.last:
         return voice.say(
-            "Pinch one end at the first joint of its row, lead the other along the row, outside"
-            " the chains, knot on knot, and back there; tie its two free tails together."
+            "Pinch one end at the first joint of its row, lead the other along it, outside the"
+            " chains, knot on knot, and back; tie its two free tails together."
         )
     if lead.closed:
         return voice.say(
-            "Pinch one end at the first joint of its row, lead the other along the row, outside"
-            " the chains, knot on knot, and back there; tie its free tail and its closed neck"
+            "Pinch one end at the first joint of its row, lead the other along it, outside the"
+            " chains, knot on knot, and back; tie its free tail and its closed neck"
             " together."
         )
     first, last = _end(voice, lead.first), _end(voice, lead.last)

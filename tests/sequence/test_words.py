@@ -136,7 +136,7 @@ def test_a_hand_move_is_taught_once() -> None:
     for move in (
         "until it just slips through",
         "twist the two rounds past each other by two half turns",
-        "and back there; tie",
+        "and back; tie",
     ):
         assert everything.count(move) == 1
     teaching = {step.number for step, _ in star if step.kind is Kind.BRACE and step.alike is None}
