@@ -73,9 +73,7 @@ def lock_gaps(framework: Framework, voice: Voice, shape: Shape) -> Picture:
     for lock in framework.locks:
         first.setdefault(len(framework.links_at[lock.joint]), lock.joint)
     joints = [first[number] for number in sorted(first)][: len(GAPS_AT)]
-    marks: list[Mark] = [
-        words((GAPS_AT[1][0], 4.0), voice.say("from inside; dashed: outside"))
-    ]
+    marks: list[Mark] = [words((GAPS_AT[1][0], 4.0), voice.say("from inside; dashed: outside"))]
     for at, joint in zip(GAPS_AT, joints, strict=False):
         marks += _inside(framework, shape, joint, at, GAPS_HALF)
         marks.append(words((at[0], GAPS_HIGH - 12.0), joint))
