@@ -1,24 +1,29 @@
-"""The crew pages of the star: how it is tied, who does what when, the same times on all pages."""
+"""The crew pages of the star: how it is tied, who does what when, the same times on all pages; and
+those of two letters on a bar."""
 
 from __future__ import annotations
 
 import io
 import re
 from dataclasses import replace
+from pathlib import Path
 
 import pypdf
 import pytest
 import shipped
 from page_words import words_of
 
-from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.floor_plans import plan_with_tags
 from buildplan.booklet.common.manner import lifting
 from buildplan.booklet.common.needs import tags_of
 from buildplan.booklet.crew.corners import corners_drawn
 from buildplan.booklet.crew.hand_moves import hand_moves
+from buildplan.booklet.crew.pages import crew_sections
 from buildplan.booklet.editions import print_booklet
+from buildplan.design.reading import read_design
 from buildplan.document.layout import Columns
+from buildplan.document.paper import PAPERS
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import Inset
 from buildplan.instructions.times import duration
@@ -100,3 +105,15 @@ def test_every_word_of_a_table_is_told_before_it(text: str) -> None:
 
 def test_a_move_is_shown_once(book: Book) -> None:
     assert len(hand_moves(book)) == 4  # a heading, the words; a brace; a lock beside a free end
+
+
+def test_a_bar_between_letters_is_laid_without_a_plan_of_braces(tmp_path: Path) -> None:
+    file = tmp_path / "ii.yaml"
+    file.write_text(
+        "buildplan: 1\nname: II\nunits: in\nballoons:\n"
+        "  long: {kind: link, nominal: 6, inflate_to: 4, colour: navy}\n"
+        "  lock: {kind: round, nominal: 5, inflate_to: 2.5, colour: gold}\n"
+        "build: {letters: {text: II, cells: 5, long: long, brace: long, bar: long, lock: lock}}\n"
+    )
+    book = gather_book(read_design(file), PAPERS["a4"], "in", "crew")
+    assert "On the floor" in [section.title for section in crew_sections(book)]
