@@ -166,22 +166,22 @@ def test_what_the_words_name_is_tapped_and_there_is_a_way_back(
     browser: Browser, star: Path
 ) -> None:
     """Steps, joints and stages; back by the page's button, and by the browser's."""
-    found = opened(browser, star, fragment=f"{FLAT}#step-17")
+    found = opened(browser, star, fragment=f"{FLAT}#step-12")
     page = found.page
     begin(page)
-    page.click(".text .ref:text-is('13')")
-    assert page.inner_text(".where .count").startswith("Step 13 of")
+    page.click(".text .ref:text-is('11')")
+    assert page.inner_text(".where .count").startswith("Step 11 of")
     page.click(".way-back")
-    assert page.inner_text(".where .count").startswith("Step 17 of")
-    page.click(".text .ref:text-is('A13')")
+    assert page.inner_text(".where .count").startswith("Step 12 of")
+    page.click(".text .ref:text-is('B4')")
     page.wait_for_selector("main.find")
-    assert page.input_value("#joint") == "A13"
-    page.click(".found .steps button:has-text('Brace 13')")
-    assert page.inner_text(".where .count").startswith("Step 17 of")
+    assert page.input_value("#joint") == "B4"
+    page.click(".found .steps button:has-text('Braces 3 and 4')")
+    assert page.inner_text(".where .count").startswith("Step 12 of")
     assert page.inner_text(".way-back") == "Back to Find"
     page.go_back()
     page.wait_for_selector("main.find")
-    assert page.input_value("#joint") == "A13"
+    assert page.input_value("#joint") == "B4"
     page.go_back()
     page.wait_for_selector("main.step")
     page.click(".where .ref")
