@@ -11,6 +11,7 @@ import numpy.typing as npt
 
 from buildplan.drawing.arrays import BoolArray, FloatArray
 from buildplan.drawing.valleys import ON_BALLOON, valleys
+from buildplan.framework.chain_roles import RING
 from buildplan.framework.model import Framework, Link, Role
 from buildplan.shape.model import Shape
 from buildplan.shape.tied_parts import doubled, part_of, way_apart
@@ -125,15 +126,28 @@ def outward(framework: Framework, shape: Shape) -> FloatArray:
 
 
 def along_chain(framework: Framework, shape: Shape) -> FloatArray:
-    """Unit vectors (joints, 3), in the shape's order, along the long chain at each joint;
-    zero where no chain passes."""
+    """Unit vectors (joints, 3), in the shape's order, along the long chain at each joint, where
+    one goes round as a ring along that; zero where no chain passes."""
+    long = [link for link in framework.links if link.role is Role.CHAIN]
+    rings = [
+        framework.link[id_]
+        for one in framework.chains
+        if one.role is RING
+        for id_ in one.chain.links
+    ]
+    along, round_it = (_runs(framework, shape, links) for links in (long, rings))
+    passed = np.linalg.norm(round_it, axis=1) > 1e-9
+    return _unit(np.where(passed[:, None], round_it, along), np.zeros(3))
+
+
+def _runs(framework: Framework, shape: Shape, links: Sequence[Link]) -> FloatArray:
+    """At each joint (joints, 3) the sum of the ways along some of its links."""
     at = shape.positions_m
-    links = [link for link in framework.links if link.role is Role.CHAIN]
     starts, finishes = _link_rows(framework, shape, links)
     run = np.zeros_like(at)
     np.add.at(run, starts, at[finishes] - at[starts])
     np.add.at(run, finishes, at[finishes] - at[starts])
-    return _unit(run, np.zeros(3))
+    return run
 
 
 def _link_rows(
