@@ -12,7 +12,6 @@ import threading
 import time
 from collections.abc import Callable, Generator, Iterator, Sequence
 from contextlib import contextmanager
-from functools import cache
 from multiprocessing import resource_tracker
 from typing import TypeVar
 from warnings import catch_warnings, simplefilter
@@ -21,7 +20,7 @@ from joblib import Parallel, cpu_count, delayed, effective_n_jobs, parallel_conf
 
 # answers that may wait for those before them, for each core
 AHEAD = 16
-# how often a process at work looks whether the one that it works for is still there
+# how often a process looks whether the one that it works for is still there
 LOOK_S = 0.5
 
 Given = TypeVar("Given")
@@ -37,7 +36,8 @@ def working(workers: int | None = None, cluster: str | None = None) -> Iterator[
     """Work in so many processes (None: as many as there are cores), or on the Dask cluster whose
     scheduler is at an address such as `tcp://127.0.0.1:8786`. Raises NoClusterError."""
     if cluster is None:
-        with parallel_config(n_jobs=workers or -1):
+        ending = {"initializer": _end_with, "initargs": (os.getpid(),)}
+        with parallel_config(backend="loky", n_jobs=workers or -1, **ending):
             yield
         return
     try:
@@ -58,12 +58,10 @@ def each_in_turn(
     """As `each`, by all cores, each answer as soon as those before it are there. So few are worked
     on ahead of what is asked for that memory does not grow with their number."""
     ahead = AHEAD * cpu_count()
-    with Parallel(n_jobs=-1, max_nbytes=None, return_as="generator") as parallel:
+    with working(), Parallel(max_nbytes=None, return_as="generator") as parallel:
         for start in range(0, len(given), ahead):
             with _out_of_reach():
-                answers = parallel(
-                    delayed(_at)(os.getpid(), work, one) for one in given[start : start + ahead]
-                )
+                answers = parallel(delayed(work)(one) for one in given[start : start + ahead])
             try:
                 for answer in answers:  # noqa: UP028 - it is closed here, not by whoever asks
                     yield answer
@@ -77,7 +75,7 @@ def each(work: Callable[[Given], Answer], given: Sequence[Given]) -> list[Answer
     """`work` done on each, in order; in the processes of the `working` round it, or here."""
     parallel = Parallel(max_nbytes=None, return_as="generator")
     with _out_of_reach():
-        answers = parallel(delayed(_at)(os.getpid(), work, one) for one in given)
+        answers = parallel(delayed(work)(one) for one in given)
     return list(answers)
 
 
@@ -97,17 +95,9 @@ def _out_of_reach() -> Iterator[None]:
         signal.pthread_sigmask(signal.SIG_SETMASK, before)
 
 
-def _at(asker: int, work: Callable[[Given], Answer], given: Given) -> Answer:
-    """`work`, in a process that ends when the one that asks, by its id, does."""
-    if os.getppid() == asker:
-        _end_with(asker)
-    return work(given)
-
-
-@cache
 def _end_with(parent: int) -> None:
-    """From now on, end this process when its parent is gone, however it went: a child that is left
-    alone has another parent (POSIX.1-2017, _exit)."""
+    """End this process, which begins, when its parent is gone, however it went and also before it
+    has asked for anything: a child that is left alone has another parent (POSIX.1-2017, _exit)."""
 
     def watch() -> None:
         while os.getppid() == parent:
