@@ -31,7 +31,7 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
     voice = context.voice
     if not step.locks:
         return
-    if context.teacher(_move(context, step), step) is None:
+    if context.teacher(lock_move(context, step), step) is None:
         yield voice.say(_taking(context, step), colour=context.lock_name(step.locks[0]))
         yield from _lying(context, step)
         if _taking(context, step) is TAKE_LOCK and _meets_oddly(context, step):
@@ -59,8 +59,11 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
             yield words
 
 
-def _move(context: Context, step: Step) -> Hand:
-    """The move by which the joints of a step are locked: those of the first ring as they lie."""
+def lock_move(context: Context, step: Step) -> Hand:
+    """The move by which the joints of a step are locked: those of the first ring as they lie, those
+    of braces from inside to either side of the long chain."""
+    if step.kind is Kind.BRACE:
+        return Hand.LOCK_AT_BRACE
     lying = bool(coming(context, step)) and is_first(context, step) and _rises(context, step)
     return Hand.LOCK_LYING if lying else Hand.LOCK
 
@@ -88,7 +91,7 @@ def _is_of_one_layer(context: Context, step: Step) -> bool:
 
 def _taking(context: Context, step: Step) -> str:
     """The message that says which lock is taken, and for most how it is laid."""
-    lying = _move(context, step) is Hand.LOCK_LYING
+    lying = lock_move(context, step) is Hand.LOCK_LYING
     if lying or _is_at_brace(context, step) or is_narrow(context, step):
         return TAKE_LOCK_LYING
     return TAKE_LOCK_OF_ONE_LAYER if _is_of_one_layer(context, step) else TAKE_LOCK
@@ -97,7 +100,7 @@ def _taking(context: Context, step: Step) -> str:
 def _lying(context: Context, step: Step) -> Iterator[str]:
     """How the lock of a joint of the first ring is laid, which lies flat: from on top."""
     course = round_of(context, step)
-    if _move(context, step) is Hand.LOCK_LYING and course is not None and course.up is not None:
+    if lock_move(context, step) is Hand.LOCK_LYING and course is not None and course.up is not None:
         yield context.voice.say(
             "Lay its knot on top of the joint: one round goes down in the middle of ring {ring},"
             " the other between the two balloons of chain {zigzag}. Lift the joint, twist the two"
@@ -220,7 +223,7 @@ def getting_at(context: Context, step: Step) -> Iterator[str]:
 def done(context: Context, step: Step, *checks: str) -> str:
     """The check of a step on the piece: what it says itself, and how far the work has come."""
     voice = context.voice
-    locking = (Hand.LOCK, Hand.LOCK_LYING)
+    locking = (Hand.LOCK, Hand.LOCK_LYING, Hand.LOCK_AT_BRACE)
     first = step.locks and all(context.teacher(move, step) is None for move in locking)
     return sentences(
         voice.say("Pull each lock gently: its rounds spring back, no joint slips.")

@@ -25,6 +25,7 @@ class Hand(Enum):
     SHARE = auto()
     LOCK = auto()
     LOCK_LYING = auto()
+    LOCK_AT_BRACE = auto()
     SINGLE = auto()
     JOIN = auto()
     TIE_PARTS = auto()
@@ -99,9 +100,10 @@ def first_taught(
             courses = [*_course(step, coming, standing.setdefault(name, []), name in flat)]
         course = round_course(coming, ()) if Hand.LIFT_CROWN in courses else None
         lying = course is not None and lies_alone(course, piece.framework)  # locked otherwise
+        lock = Hand.LOCK_LYING if lying else Hand.LOCK
+        lock = Hand.LOCK_AT_BRACE if step.kind is Kind.BRACE else lock
         for move in (*_moves(piece, step), *courses):
-            own = Hand.LOCK_LYING if lying and move is Hand.LOCK else move
-            first.setdefault(own, step.number)
+            first.setdefault(lock if move is Hand.LOCK else move, step.number)
     return first
 
 

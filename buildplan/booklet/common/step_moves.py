@@ -222,10 +222,13 @@ def captioned(picture: Picture, words: str) -> Picture:
 
 def _new_kinds(book: Book, step: Step) -> frozenset[Kind]:
     """The kinds of work that first come up in a step; tying parts together is one of its own, and
-    so is bringing more balloons together than before. A lock is a lock everywhere."""
+    so is bringing more balloons together than before. A lock is a lock everywhere, but at the
+    joints of braces it is laid otherwise."""
     before = [other for other in book.steps if other.number < step.number]
     known = {kind for other in before if _ties(other) == _ties(step) for kind in other.kinds}
     known |= {Kind.LOCK for other in before if Kind.LOCK in other.kinds}
+    if step.kind is Kind.BRACE and not any(one.kind is Kind.BRACE and one.locks for one in before):
+        known -= {Kind.LOCK}
     if not any(map(_tags_round, before)):
         known -= {Kind.TAG} if _tags_round(step) else set()
     if step.kind is Kind.JOIN and not _ties(step):
