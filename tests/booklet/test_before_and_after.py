@@ -1,8 +1,8 @@
 """What a booklet says before work begins and after the piece stands, against the steps between: how
 many tags there are and that all come off; that a piece comes down in the order of hands.
 
-That ballast stays on until the piece lies, and that people are kept clear first, is common
-practice, no source.
+That people are kept clear first, and that a piece is held while its ballast comes off (its ties are
+short on both sides), is common practice, no source.
 """
 
 from __future__ import annotations
@@ -13,8 +13,8 @@ import shipped
 
 DOWN = (
     "Clear people away",
+    "Somebody holds the piece while another unties its ballast",
     "let it down slowly",
-    "Untie the ballast once the piece lies flat",
     "Let the air out",
     "Count what goes into the bags: 640 balloons",
     "Tie the bags shut",

@@ -29,8 +29,8 @@ def test_taking_down_has_a_row_for_each_piece_and_no_gap(plan: EventPlan) -> Non
     )
     for copy in plan.copies:
         own = [row for row in rows if row.copy is copy]
-        assert [row.kind for row in own] == [*DownKind][1:], "it lies flat before it is untied"
-        laid, let_out = own[0], own[2]
+        assert [row.kind for row in own] == [*DownKind][1:], "it is untied while it is held"
+        laid, let_out = own[1], own[2]
         assert laid.people == copy.people
         share = let_out.minutes * plan.event.crew / copy.book.facts.total
         assert share == pytest.approx((1 + RESERVE) * DOWN_MINUTES[DownKind.LET_OUT])
@@ -54,12 +54,12 @@ def test_taking_down_goes_by_the_clock_of_the_closing(books: list[Book]) -> None
 
 
 def test_what_was_built_standing_is_untied_while_it_is_held() -> None:
-    """As on the pages of the piece itself: a column is held while its ballast comes off, and then
-    laid down; what was built lying is laid down first (common practice, no source)."""
+    """As on the pages of the piece itself: it is held while its ballast comes off, and then laid
+    down (common practice, no source)."""
     piece = EVENT.designs[0].model_copy(update={"design": "slim_column.yaml", "count": 1})
     event = EVENT.model_copy(update={"designs": [piece]})
     rows = [
         row for row in taking_down(planned(event, [book_of("gallery/slim_column")])) if row.copy
     ]
     assert [row.kind for row in rows[:2]] == [DownKind.UNTIE, DownKind.LAY]
-    assert {row.manner for row in rows} == {Manner.STANDING}
+    assert {row.manner for row in rows} == {Manner.WHOLE}

@@ -15,18 +15,12 @@ def going_down(book: Book) -> list[str]:
     voice = book.voice
     held = bool(book.figures.held_by)
     untied = voice.say("Some hold the piece while one unties it from what holds it")
-    stands = book.figures.stands and not book.framework.parts
     ballasted = book.examination.wind.ballast_at or not held
-    laid = [_lowered(book)]
+    laid = [] if _stays_low(book) else [_lowered(book)]
     if book.figures.set_up and ballasted:
         laid = [_one_by_one(book)]
-    elif stands and ballasted:
-        laid = [
-            voice.say("Somebody holds the piece while another unties its ballast"),
-            *(laid if _is_tall(book) else []),
-        ]
     elif ballasted:
-        laid.append(voice.say("Untie the ballast once the piece lies flat"))
+        laid.insert(0, voice.say("Somebody holds the piece while another unties its ballast"))
     return [
         voice.say("Clear people away, put on safety glasses"),
         *([untied] if held else []),
@@ -77,9 +71,10 @@ def _one_by_one(book: Book) -> str:
     )
 
 
-def _is_tall(book: Book) -> bool:
-    """Whether it comes to lie lower than it stands: a ball is let down nowhere."""
-    return book.shape.height_m > max(book.shape.width_m, book.shape.depth_m)
+def _stays_low(book: Book) -> bool:
+    """Whether what was built as it stands is no lower when it lies: a ball is let down nowhere."""
+    stands = book.figures.stands and not book.framework.parts
+    return stands and book.shape.height_m <= max(book.shape.width_m, book.shape.depth_m)
 
 
 def _lowered(book: Book) -> str:

@@ -28,14 +28,13 @@ from buildplan.language.voice import Voice
 CLOSE_ROWS = 2.5
 WHAT: Mapping[DownKind, str] = {
     DownKind.CLEAR: mark("Clear people away, safety glasses on, exits open"),
+    DownKind.UNTIE: mark("Untie the ballast while somebody holds it"),
     DownKind.LAY: mark("Untie what holds it from above or behind; lay it flat"),
-    DownKind.UNTIE: mark("Untie the ballast once it lies flat"),
     DownKind.LET_OUT: mark("Snip each neck beside its knot; count into the bags"),
     DownKind.SWEEP: mark("Look over the floor for scraps; tie the bags shut"),
 }
-# what is said of those that stand while they are untied
-STANDING: Mapping[tuple[DownKind, Manner], str] = {
-    (DownKind.UNTIE, Manner.STANDING): mark("Untie the ballast while somebody holds it"),
+# what is said of those that come down part by part
+IN_PARTS: Mapping[tuple[DownKind, Manner], str] = {
     (DownKind.LAY, Manner.IN_PARTS): mark("Take off the parts on top, as its booklet says"),
     (DownKind.UNTIE, Manner.IN_PARTS): mark(
         "Untie the ballast of each part while somebody holds it; lay it flat"
@@ -122,7 +121,7 @@ def down_rows(plan: EventPlan, voice: Voice) -> list[list[Cell]]:
 
 
 def _what(row: DownRow, voice: Voice) -> str:
-    return voice.say(STANDING.get((row.kind, row.manner), WHAT[row.kind]))
+    return voice.say(IN_PARTS.get((row.kind, row.manner), WHAT[row.kind]))
 
 
 def _when(plan: EventPlan, row: DownRow, voice: Voice) -> str:

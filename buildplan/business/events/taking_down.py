@@ -18,26 +18,26 @@ class DownKind(StrEnum):
     """A kind of work of taking down, in the order of the work; what the event file calls it."""
 
     CLEAR = "clear"
-    LAY = "lay"
     UNTIE = "untie"
+    LAY = "lay"
     LET_OUT = "let out"
     SWEEP = "sweep"
 
 
 class Manner(StrEnum):
-    """How a piece comes down, as its booklet says: laid flat and then untied; untied while it is
-    held, for it was built standing; or its upper parts first, then one part after another."""
+    """How a piece comes down, as its booklet says: whole, untied while it is held, for its ties are
+    short on both sides, and then laid flat; or its upper parts first, then one part after
+    another."""
 
-    LYING = "lying"
-    STANDING = "standing"
+    WHOLE = "whole"
     IN_PARTS = "in parts"
 
 
 # Minutes of one pair of hands, from memory; the event file's `taking_down` replaces any of them.
 DOWN_MINUTES: Mapping[DownKind, float] = {
     DownKind.CLEAR: 5.0,  # of all that stands: people away, glasses on
-    DownKind.LAY: 3.0,  # of a piece, with all who hold it
     DownKind.UNTIE: 0.5,  # of a place where ballast or a tie is
+    DownKind.LAY: 3.0,  # of a piece, with all who hold it
     DownKind.LET_OUT: 0.05,  # of a balloon: its neck snipped, and it goes into a bag
     DownKind.SWEEP: 4.0,  # of a piece: the floor looked over, the bags counted and tied shut
 }
@@ -55,11 +55,11 @@ class DownRow:
     start: float
     minutes: float
     short: bool = False
-    manner: Manner = Manner.LYING
+    manner: Manner = Manner.WHOLE
 
 
 def taking_down(plan: EventPlan) -> tuple[DownRow, ...]:
-    """The rows of taking down, one after another: all clear; each piece laid flat, untied, let out
+    """The rows of taking down, one after another: all clear; each piece untied, laid flat, let out
     and swept up before the next, for nothing half down is left alone.
 
     What takes all who lift takes as long with more hands; all other work is shared by the crew.
@@ -84,7 +84,7 @@ def _rows(plan: EventPlan) -> Iterator[DownRow]:
         places = len(copy.book.examination.wind.ballast_at)
         untying = places * each[DownKind.UNTIE] / crew
         untied = DownRow(DownKind.UNTIE, copy, crew, 0.0, untying, manner=manner)
-        held = [laid, untied] if manner is not Manner.STANDING else [untied, laid]
+        held = [laid, untied] if manner is Manner.IN_PARTS else [untied, laid]
         yield from held if places else [laid]
         for kind, count in {DownKind.LET_OUT: copy.book.facts.total, DownKind.SWEEP: 1}.items():
             yield DownRow(kind, copy, crew, 0.0, count * each[kind] / crew, manner=manner)
@@ -92,9 +92,7 @@ def _rows(plan: EventPlan) -> Iterator[DownRow]:
 
 def _manner(copy: Copy, plan: EventPlan) -> Manner:
     figures = told_figures(copy.book.framework, copy.book.shape, plan.units)
-    if figures.set_up is not None:
-        return Manner.IN_PARTS
-    return Manner.STANDING if figures.stands else Manner.LYING
+    return Manner.WHOLE if figures.set_up is None else Manner.IN_PARTS
 
 
 def minutes_down(rows: tuple[DownRow, ...]) -> float:
