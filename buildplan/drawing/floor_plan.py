@@ -90,13 +90,12 @@ def floor_plan(
         blocked.append(_about(eyes[0]))
     lines = taped_lines(figures, spots, blocked, (width / 2, height / 2))
     overall, sizes = _overall(scene, view, units, voice) if units else ([], ())
-    left = SIDE_PT if units else 2.0
-    height = _with_legend(legend, left, [*blocked, *bodies], height)
+    height = _with_legend(legend, width, [*blocked, *bodies], height)
     corner = [
-        Label((left, height - LEGEND_PT * row), words, LABEL_PT, INK, "start", True, "#FFFFFF")
+        Label((width - 2, height - LEGEND_PT * row), words, LABEL_PT, INK, "end", True, "#FFFFFF")
         for row, words in enumerate(legend, 1)
     ]
-    blocked.append(_corner_box(legend, left, height))
+    blocked.append(_corner_box(legend, width, height))
     placed = place_tags(list(spots.items()), width, height, size=LABEL_PT, blocked=blocked)
     firsts = {long.chain.joints[0] for long in upper}
     dots = [mark for joint, at in spots.items() for mark in joint_dot(at, tied=joint in firsts)]
@@ -145,16 +144,16 @@ def _spots(
     return {joint: _on_page(view, laid, joint) for joint in named}
 
 
-def _corner_box(legend: Sequence[str], left: float, height: float) -> Box:
-    """Where the legend stands, at the upper left."""
+def _corner_box(legend: Sequence[str], width: float, height: float) -> Box:
+    """Where the legend stands: at the upper right, for lengths are drawn at the left."""
     wide = max(text_width(words, LABEL_PT, bold=True) for words in legend)
-    return (left - 2, height - LEGEND_PT * len(legend) - 7, left + wide + 4, height)
+    return (width - wide - 6, height - LEGEND_PT * len(legend) - 7, width, height)
 
 
-def _with_legend(legend: Sequence[str], left: float, drawn: Sequence[Box], height: float) -> float:
+def _with_legend(legend: Sequence[str], width: float, drawn: Sequence[Box], height: float) -> float:
     """The height of the picture, with room for the legend above what is drawn that it would
     meet."""
-    box = _corner_box(legend, left, height)
+    box = _corner_box(legend, width, height)
     met = [other[3] for other in drawn if boxes_meet(box, other)]
     return height + max(0.0, max(met) - box[1]) if met else height
 
