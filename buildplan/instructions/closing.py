@@ -162,10 +162,7 @@ def _tag_check(voice: Voice, chains: Sequence[LongChain]) -> str:
     if len(closed) > 1:
         return voice.say("Even numbers are neck knots. The last joints are {joints}.", joints=lasts)
     if closed == {True}:
-        return voice.say(
-            "Even numbers are neck knots. The knots just before joint 1 are {joints}.",
-            joints=lasts,
-        )
+        return voice.say("Even numbers are neck knots. Before joint 1: {joints}.", joints=lasts)
     return voice.say("Even numbers are neck knots. The far ends are {joints}.", joints=lasts)
 
 

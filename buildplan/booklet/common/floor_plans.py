@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.needs import tags_of
@@ -18,7 +20,8 @@ from buildplan.sequence.model import Step
 def floor_plan_of(book: Book, views: Views, step: Step, width: float, height: float) -> Picture:
     """The plan of the floor of a step that lays chains out."""
     laid, scene = _laid(book, views.progress, step)
-    return floor_plan(laid, scene, width, height, book.units, book.voice, whole_words(book, step))
+    told = whole_words(book, step)
+    return floor_plan(laid, scene, width, height, book.units, book.voice, told, tags=_tags(book))
 
 
 def plan_of_every_joint(
@@ -34,12 +37,16 @@ def plan_with_tags(book: Book, step: Step, width: float, height: float) -> Pictu
     """The plan of the floor with every tag of the uppermost chains, of a part with its corners
     alone, and with the eye of the one who kneels at the first brace: what a crew lays out by."""
     laid, scene = _laid(book, BuildProgress(book), step)
-    tags = set() if book.framework.parts else {*tags_of(book.steps)}
     brace = laid.framework.braces[0]
     seat = KneelingPlace(brace.section, kneeling_beside(book.framework, book.shape, brace))
     told = f"{book.told(step).title}."
     size = (width, height)
-    return floor_plan(laid, scene, *size, book.units, book.voice, told, tags=tags, seat=seat)
+    return floor_plan(laid, scene, *size, book.units, book.voice, told, tags=_tags(book), seat=seat)
+
+
+def _tags(book: Book) -> Collection[str]:
+    """The joints with tags that a plan names; of parts, which are small on the page, none."""
+    return set() if book.framework.parts else {*tags_of(book.steps)}
 
 
 def _laid(book: Book, progress: BuildProgress, step: Step) -> tuple[LaidChains, Scene]:

@@ -161,7 +161,7 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     shown = _with_plan(own, step, act_moves(own, step))
     locking = shown.get(Kind.LOCK, ())
     # their numbers begin anew: which of the moves they are of is said below them
-    under = [Words(plain(book.voice.say("Lock: 1–3")))]
+    under = [Words(plain(book.voice.say("Lock")))]
     moves = [[Shown(move), *(under if move in locking else [])] for move in _moves(own, step)]
     moves += corner_cells(own, step)
     if locking and step.kind is Kind.BRACE:

@@ -38,6 +38,7 @@ def tube_sheets(
     grid = strip_grid(framework, names, width, height, voice)
     items = _legend_items(grid)
     key_height, key = legend(items, width)
+    without_way = legend([one for one in items if one[0] is not Sign.WAY], width)[1]
     apart = _leaves_no_strip(grid, height, key_height)
     grid = grid if apart else filling(grid, height - key_height)
     foot = 0.0 if apart else key_height
@@ -46,7 +47,7 @@ def tube_sheets(
     for sheet in range(grid.sheets):
         numbers = grid.on_sheet(sheet)
         tall = foot + grid.strip_height * len(numbers)
-        marks: list[Mark] = [] if apart else [*key]
+        marks: list[Mark] = [] if apart else [*(without_way if sheet else key)]
         for i, number in enumerate(numbers):
             block = StripDrawing(grid, number).block(seen)
             corner = (0.0, tall - grid.strip_height * (i + 1))
