@@ -62,8 +62,10 @@ def course_side(
     moving = frozenset(
         id_ for joint in new for id_ in framework.links_at[joint] if id_ in after.links
     )
+    own = framework.built_with(first)
+    middle = np.array([shape.at[joint] for joint in own.joints]).mean(axis=0)
     scenes = [
-        _cut(framework, shape, camera, one, bodies, moving)
+        _cut(framework, shape, camera, one, bodies, moving, middle)
         for one, (bodies, _) in zip((before, after), ends, strict=True)
     ]
     view, high = _on_the_floor(camera, [one.bodies for one in scenes])
@@ -156,10 +158,10 @@ def _cut(
     moment: WorkMoment,
     bodies: Bodies,
     moving: frozenset[str],
+    through: FloatArray,
 ) -> Scene:
-    """What is there at a moment, without what lies before the cut."""
-    own = np.array([shape.at[joint] for joint in framework.built_with(min(moment.tied)).joints])
-    _, middle = project(camera, own.mean(axis=0))
+    """What is there at a moment, without what lies before the cut `through` a point (3,)."""
+    _, middle = project(camera, through)
     _, depth = project(camera, bodies.centre)
     kept = depth <= float(middle[0]) + NEAR_CUT * link_length_m(framework)
     locks = moment.tied & framework.lock_at.keys()

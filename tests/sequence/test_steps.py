@@ -144,7 +144,7 @@ def test_what_the_laying_does_not_wait_for_is_side_work() -> None:
         assert first.number > laying.number > step.number
         users = [other for other in steps if step.number in other.needs]
         assert first.number == min(user.side_work or user.number for user in users)
-        named = re.search(r"Needed in steps? ([^.]+)\.", words[step.number - 1].text)
+        named = re.search(r"Needed (?:in|from) steps? ([^.]+)\.", words[step.number - 1].text)
         assert named
         told_users = [int(number) for number in re.findall(r"\d+", named[1])]
         assert told_users[0] == min(user.number for user in users)
