@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 
 from buildplan.instructions import names, rows
 from buildplan.instructions.chain_pairs import pairs_of_each, turned_pairs
+from buildplan.instructions.chain_tags import waiting_tags
 from buildplan.instructions.context import Context
 from buildplan.instructions.grammar import balloons, chain_letters, colours, neck_knots, tail_knots
 from buildplan.instructions.model import RowWords, TurnWords, Wording
@@ -15,7 +16,7 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.chains import numbered_round
 from buildplan.sequence.colour_order import colour_runs, is_long, sections
 from buildplan.sequence.grouping import is_for_courses
-from buildplan.sequence.model import Kind, Operation, Step, Turn
+from buildplan.sequence.model import Operation, Step, Turn
 
 # Pairs tied into a run, so that counts are kept; and the longest chain that is tied without.
 RUN_PAIRS = 4
@@ -49,7 +50,7 @@ def _stock(context: Context, step: Step) -> Wording:
         ),
         text=sentences(
             *_long_chain(voice, step.times, whole_pairs, bool(odd)),
-            _tagged(context, step),
+            waiting_tags(context, step),
             *_bagged(context, step),
         ),
         check=_long_check(voice, step.times, len(links)),
@@ -95,35 +96,10 @@ def _long_chains(context: Context, step: Step) -> Wording:
             _colour_order(context, step),
             *pairs_of_each(context, step),
             *turned_pairs(context, step),
-            _tagged(context, step),
+            waiting_tags(context, step),
         ),
         check=_long_check(voice, len(letters), length),
     )
-
-
-def _tagged(context: Context, step: Step) -> str:
-    """How chains that wait for their course are told apart until then; said of the first."""
-    waiting = [
-        other
-        for other in context.steps[: step.number]
-        if other.kind is Kind.CHAIN and is_for_courses(context.piece, other.operations[0])
-    ]
-    if waiting[:1] != [step]:
-        return ""
-    voice = context.voice
-    told = [voice.say("Tag one end of every chain with its letter, here and below.")]
-    if any(len(set(context.names_of(one.links))) > 1 for w in _all_waiting(context) for one in w):
-        told.append(voice.say("Where a row gives an order of colours, that is its first joint."))
-    if context.piece.alone:
-        told.append(voice.say("Balloons that are tied in one by one go without."))
-    return sentences(*told)
-
-
-def _all_waiting(context: Context) -> Iterator[Sequence[Operation]]:
-    """The operations of each step that ties chains which wait for their course."""
-    for step in context.steps:
-        if step.kind is Kind.CHAIN and is_for_courses(context.piece, step.operations[0]):
-            yield step.operations
 
 
 def _long_chain(voice: Voice, count: int, whole_pairs: int, odd: bool) -> list[str]:

@@ -10,6 +10,7 @@ from itertools import pairwise
 
 from sequence_pieces import BALLOONS
 
+from buildplan.framework.ends import End
 from buildplan.framework.model import Framework
 from buildplan.instructions.coming import coming, is_first
 from buildplan.instructions.company import people_of_steps
@@ -132,3 +133,17 @@ def test_which_way_round_mixed_pairs_lie_is_told_as_the_chain_has_them() -> None
                 turned = all(one != other for one, other in pairwise(begun))
                 assert ("Every second of them is turned round." in said.text) == turned
     assert found
+
+
+def test_a_chain_with_a_closed_neck_is_tagged_at_its_tail() -> None:
+    """Pairs lie tail to tail, so that an odd balloon leaves a closed neck at the one end alone: the
+    end that can be told apart is where the joints begin (common practice, no source)."""
+    rule = "Of a chain with a closed neck tag the tail: its first joint."
+    for across, said in ((3, 1), (2, 0)):
+        keys = Wall(across=across, up=across, layers=1, row="long", upright="cross", lock="lock")
+        wall = build_wall("Screen", BALLOONS, keys)
+        for long in wall.chains:
+            links = [wall.link[id_] for id_ in long.chain.links]
+            assert links[0].end_at(long.chain.joints[0]) is End.TAIL
+        texts = told(wall, Figures(flat=frozenset(("",))))
+        assert sum(rule in text for text in texts) == said
