@@ -27,6 +27,7 @@ from buildplan.document.text import SMALL, plain, strong, unbroken
 from buildplan.evaluation import balloon_words
 from buildplan.evaluation.figures import air_words
 from buildplan.framework.model import BalloonType
+from buildplan.instructions.grammar import colours
 from buildplan.instructions.jobs import job_title
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.model import Kind, Step
@@ -158,10 +159,21 @@ def _lines(book: Book, steps: Sequence[Step]) -> list[str]:
     """A line for each step, and one for each turn that says something of its own."""
     lines = []
     for step in steps:
-        lines.append(f"{strong(book.told(step).title)}. {plain(book.told(step).check)}")
+        title = f"{strong(book.told(step).title)}{plain(_one_colour(book, step))}"
+        lines.append(f"{title}. {plain(book.told(step).check)}")
         if len(step.turns) > 1 and not _all_alike(book, step):
             lines += turn_lines(book, step)
     return lines
+
+
+def _one_colour(book: Book, step: Step) -> str:
+    """The colour of long chains that are all of one balloon, unless their title says it."""
+    if not _all_alike(book, step):
+        return ""
+    links = step.operations[0].links
+    (name, *_) = book.context.names_of(links)
+    told = colours(book.voice, [(len(links), name)], over_and_over=False)
+    return "" if name in book.told(step).title else f" ({told})"
 
 
 def _all_alike(book: Book, step: Step) -> bool:
