@@ -96,7 +96,7 @@ def stand_up(context: Context, step: Step) -> Wording:
             if figures.stands
             else ""
             if one_at_foot
-            else voice.say("Hold it until it is ballasted."),
+            else voice.say("Once it is up one holds it while the other ties on its ballast."),
         ),
         check=sentences(voice.say("The piece is upright, as in the finished view."), *held)
         if held
