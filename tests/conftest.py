@@ -4,6 +4,7 @@ run a command; one browser for the tests of pages in a file."""
 from __future__ import annotations
 
 import io
+import signal
 import sys
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -19,6 +20,11 @@ if TYPE_CHECKING:
 
 settings.register_profile("steady", derandomize=True, deadline=None, database=None)
 settings.load_profile("steady")
+
+# A shell begins what it puts in the background with Ctrl-C not to be heard (POSIX.1-2017, 2.11),
+# and what is begun from there inherits that: tests of Ctrl-C would wait for ever.
+if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
+    signal.signal(signal.SIGINT, signal.default_int_handler)
 
 # files of few tests that take long: begun first, so that no worker ends alone with one
 LONG = ("test_same_bytes.py", "test_desk_killed.py", "test_desk_main_job.py")
