@@ -58,7 +58,9 @@ def each_in_turn(
     """As `each`, by all cores, each answer as soon as those before it are there. So few are worked
     on ahead of what is asked for that memory does not grow with their number."""
     ahead = AHEAD * cpu_count()
-    with working(), Parallel(max_nbytes=None, return_as="generator") as parallel:
+    with working():
+        processes = Parallel(max_nbytes=None, return_as="generator")
+    with processes as parallel:
         for start in range(0, len(given), ahead):
             with _out_of_reach():
                 answers = parallel(delayed(work)(one) for one in given[start : start + ahead])
