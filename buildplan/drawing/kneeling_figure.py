@@ -33,7 +33,7 @@ class Limb:
 
 
 @dataclass(frozen=True, eq=False)
-class Kneeler:
+class Posed:
     """A person as groups of limbs that are drawn as one each, the point (3,) of the floor under the
     hips, and the hands (2, 3), left and right; metres."""
 
@@ -47,7 +47,7 @@ class Kneeler:
         return np.vstack([limb.points for group in self.groups for limb in group])
 
 
-def kneeling(floor: FloatArray, ahead: FloatArray, up: FloatArray, hands: FloatArray) -> Kneeler:
+def kneeling(floor: FloatArray, ahead: FloatArray, up: FloatArray, hands: FloatArray) -> Posed:
     """Somebody who kneels with the hips above a point (3,) of the floor and looks `ahead`, a unit
     vector as `up` is, the left hand and the right one at `hands` (2, 3), as near as arms reach."""
     right = np.cross(ahead, up)
@@ -76,10 +76,10 @@ def kneeling(floor: FloatArray, ahead: FloatArray, up: FloatArray, hands: FloatA
             )
         )
     arms, reached = arms_to(upper, ahead, up, hands)
-    return Kneeler((*groups, *arms), floor, reached)
+    return Posed((*groups, *arms), floor, reached)
 
 
-def figure_marks(figure: Kneeler, view: PaperView) -> list[tuple[float, list[Mark]]]:
+def figure_marks(figure: Posed, view: PaperView) -> list[tuple[float, list[Mark]]]:
     """The groups of a person's limbs on a page, each with its depth, the furthest away first."""
     found = []
     for group in figure.groups:

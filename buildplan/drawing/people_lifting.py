@@ -9,7 +9,7 @@ from collections.abc import Sequence
 import numpy as np
 
 from buildplan.drawing.arrays import FloatArray
-from buildplan.drawing.kneeling_figure import Kneeler, kneeling
+from buildplan.drawing.kneeling_figure import Posed, kneeling
 from buildplan.drawing.standing_figure import standing
 from buildplan.shape.model import Shape
 
@@ -21,7 +21,7 @@ HOLD_M, HOLD_SHARE, ABOUT_M, FROM_JOINT_M, APART_M = 1.15, 0.6, 0.4, 0.5, 0.5
 FOOT_M, KNEEL_FROM_M = 0.5, 0.62
 
 
-def lifting_people(shape: Shape, people: int) -> list[Kneeler]:
+def lifting_people(shape: Shape, people: int) -> list[Posed]:
     """So many people who hold a standing piece by turns at its left and at its right."""
     at = shape.positions_m
     high = min(HOLD_M, HOLD_SHARE * float(at[:, 1].max()))
@@ -38,7 +38,7 @@ def lifting_people(shape: Shape, people: int) -> list[Kneeler]:
     return found
 
 
-def person_at_foot(shape: Shape) -> Kneeler:
+def person_at_foot(shape: Shape) -> Posed:
     """Somebody who kneels before the foot of a standing piece, at its middle, with both hands on
     it."""
     at = shape.positions_m
@@ -50,7 +50,7 @@ def person_at_foot(shape: Shape) -> Kneeler:
     return kneeling(floor, _level(middle - floor), UP, _left_first(held, middle - floor))
 
 
-def people_behind(at_m: FloatArray, places: Sequence[tuple[float, float]]) -> list[Kneeler]:
+def people_behind(at_m: FloatArray, places: Sequence[tuple[float, float]]) -> list[Posed]:
     """People who stand behind what is lifted, at the places (x, z) of the floor, each with both
     hands at the joints of `at_m` (n, 3) that are nearest."""
     found = []

@@ -16,7 +16,7 @@ from shapely.geometry import MultiPoint, Polygon
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Bodies, Scene
 from buildplan.drawing.camera import Camera, PaperView, fit, project
-from buildplan.drawing.kneeling_figure import Kneeler, figure_marks, kneeling
+from buildplan.drawing.kneeling_figure import Posed, figure_marks, kneeling
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import joint_dot, joint_tags, leaders
 from buildplan.drawing.line_art import SOFT, TYPE
@@ -63,7 +63,7 @@ class KneelingWork:
     scene: Scene
     place: Place
     bodies: Bodies
-    people: Sequence[Kneeler]
+    people: Sequence[Posed]
     named: Mapping[str, FloatArray]
 
 

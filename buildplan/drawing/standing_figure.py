@@ -14,8 +14,8 @@ from buildplan.drawing.kneeling_figure import (
     SKIN,
     THIGH_THICK,
     TORSO_THICK,
-    Kneeler,
     Limb,
+    Posed,
     arms_to,
     leaning,
 )
@@ -24,7 +24,7 @@ from buildplan.drawing.kneeling_figure import (
 STANDS_UP, KNEE_UP, LEGS_ASIDE, STRIDE = 0.9, 0.48, 0.11, 0.12
 
 
-def standing(floor: FloatArray, ahead: FloatArray, up: FloatArray, hands: FloatArray) -> Kneeler:
+def standing(floor: FloatArray, ahead: FloatArray, up: FloatArray, hands: FloatArray) -> Posed:
     """Somebody who stands on a point (3,) of the floor and looks `ahead`, a unit vector as `up` is,
     the left hand and the right one at `hands` (2, 3), as near as arms reach."""
     right = np.cross(ahead, up)
@@ -47,4 +47,4 @@ def standing(floor: FloatArray, ahead: FloatArray, up: FloatArray, hands: FloatA
             )
         )
     arms, reached = arms_to(upper, ahead, up, hands)
-    return Kneeler((*groups, *arms), floor, reached)
+    return Posed((*groups, *arms), floor, reached)

@@ -3,11 +3,10 @@ row and the chains that begin at it."""
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from math import fsum
+from math import fsum, pi, tan
 
 from buildplan.framework.model import Framework, LongChain
 
@@ -55,7 +54,7 @@ def lets_a_hand_in(ring: LongChain, framework: Framework) -> bool:
     kinds = [framework.balloons[link.balloon] for link in links]
     side = fsum(kind.tie_to_tie_m for kind in kinds) / len(kinds)
     thick = fsum(kind.gauge_m for kind in kinds) / len(kinds)
-    return side / math.tan(math.pi / len(kinds)) - thick >= HAND_M
+    return side / tan(pi / len(kinds)) - thick >= HAND_M
 
 
 def goes_about(ring: LongChain, zigzag: LongChain) -> bool:

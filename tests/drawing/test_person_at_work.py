@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from drawn_pieces import brace_scene
 
-from buildplan.drawing.kneeling_figure import Kneeler, kneeling
+from buildplan.drawing.kneeling_figure import Posed, kneeling
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.panel import Panel
 from buildplan.drawing.person_at_work import hands_at, person_tying, person_under
@@ -17,7 +17,7 @@ UP, AHEAD = np.array([0.0, 0.0, 1.0]), np.array([0.0, 1.0, 0.0])
 FLOOR = np.zeros(3)
 
 
-def arms(figure: Kneeler) -> list[np.ndarray]:
+def arms(figure: Posed) -> list[np.ndarray]:
     """Shoulder, elbow and hand (3, 3) of either arm."""
     return [group[0].points for group in figure.groups if group[0].points.shape == (3, 3)][-2:]
 
