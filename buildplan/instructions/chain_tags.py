@@ -9,6 +9,7 @@ from buildplan.instructions.context import Context
 from buildplan.language.phrases import sentences
 from buildplan.sequence.grouping import is_for_courses
 from buildplan.sequence.model import Kind, Operation, Step
+from buildplan.shape.tied_parts import part_of
 
 
 def waiting_tags(context: Context, step: Step) -> str:
@@ -21,7 +22,7 @@ def waiting_tags(context: Context, step: Step) -> str:
     if waiting[:1] != [step]:
         return ""
     voice = context.voice
-    told = [voice.say("Tag one end of every chain with its letter, here and below.")]
+    told = [_lettered(context)]
     if any(len(set(context.names_of(one.links))) > 1 for w in _all_waiting(context) for one in w):
         told.append(voice.say("Where a row gives an order of colours, that is its first joint."))
     if any(_begins_at_tail(context, one) for ops in _all_waiting(context) for one in ops):
@@ -29,6 +30,23 @@ def waiting_tags(context: Context, step: Step) -> str:
     if context.piece.alone:
         told.append(voice.say("Balloons that are tied in one by one go without."))
     return sentences(*told)
+
+
+def _lettered(context: Context) -> str:
+    """Which chains get their letter: all, or of an assembly those of the parts that have courses
+    while others are laid out ring by ring."""
+    voice, framework = context.voice, context.framework
+    waiting = [one for operations in _all_waiting(context) for one in operations]
+    of = [part_of(framework, context.long_of(one).chain.joints[0]) for one in waiting]
+    parts = list(dict.fromkeys(of))
+    if {*parts} >= {part.name for part in framework.parts}:
+        return voice.say("Tag one end of every chain with its letter, here and below.")
+    return voice.say_count(
+        "Tag one end of every chain of part {parts} with its letter, here and below.",
+        "Tag one end of every chain of parts {parts} with its letter, here and below.",
+        len(parts),
+        parts=voice.listed(parts),
+    )
 
 
 def _begins_at_tail(context: Context, making: Operation) -> bool:

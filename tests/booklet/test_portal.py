@@ -17,6 +17,7 @@ from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.floor_plans import floor_plan_of
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.loads import joints_words
+from buildplan.booklet.common.needs import tags_of
 from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.progress import BuildProgress
 from buildplan.booklet.common.step_moves import act_moves
@@ -287,3 +288,13 @@ def test_the_way_through_is_told_with_the_finished_piece(book: Book, whole: str)
     assert f"Walked through: {feet} ft {inches} in wide and" in whole
     assert whole.count("before or behind its foot, none in the way through") == 2
     assert "The way to its place is clear" not in whole, "it stands there already"
+
+
+def test_only_chains_that_wait_for_their_ring_get_a_letter(book: Book, whole: str) -> None:
+    """The arch is laid out ring by ring, so that its chains are told apart as they lie: its chains
+    of twelve have no tag of their own among those that are counted."""
+    assert "Tag one end of every chain of parts L and R with its letter" in whole
+    assert "Tag one end of every chain with its letter" not in whole
+    letters = {long.letter for long in book.framework.chains}
+    lettered = [tag for tag in tags_of(book.steps) if tag in letters]
+    assert sorted(lettered) == sorted(one for one in letters if one[0] in "LR")

@@ -12,6 +12,7 @@ from buildplan.document.blocks import Items, Shown, Words
 from buildplan.document.text import plain, strong
 from buildplan.drawing.cell_diagrams import cell_diagram
 from buildplan.drawing.seat import leaves_out
+from buildplan.instructions.locking import done
 from buildplan.sequence.model import Kind, Step
 
 CORNER_SIZE = (CELL_WIDTH, CELL_HEIGHT)
@@ -34,6 +35,5 @@ def counted_at_end(own: Book, made: Practice, step: Step) -> list[Flowable]:
     braces = [one for one in made.steps if one.kind is Kind.BRACE]
     if not braces or step.number != braces[-1].number:
         return []
-    check = made.words[step.number - 1].check
-    said = f"{strong(own.voice.say('Check'))} {plain(check)}"
+    said = f"{strong(own.voice.say('Check'))} {plain(done(own.context, step))}"
     return [Items([said], ticked=True, gap=1.0, after=4.0)]

@@ -36,6 +36,7 @@ from buildplan.shape.model import Shape
 INSIDE_AT, OUTSIDE_AT, HALF, NECK = (56.0, 72.0), (165.0, 72.0), 50.0, 4.0
 FROM_OUTSIDE_HIGH = 128.0
 NAMED_AT = 0.85  # of the way to the other joint
+CLEAR_OF_ROUNDS = 0.8  # of half a view: how far from the joint a name is at least
 # Of joints side by side: the middles of the views, half their size; how high the picture is.
 GAPS_AT, GAPS_HALF, GAPS_HIGH = ((37.0, 52.0), (110.0, 52.0), (183.0, 52.0)), 34.0, 108.0
 
@@ -188,14 +189,16 @@ def _close(
 
 def _leading_to(framework: Framework, shape: Shape, joint: str, camera: Camera) -> list[Mark]:
     """Where each balloon of a joint leads to, in the view at the left: the name of its other joint,
-    towards that end of it."""
+    towards that end of it, clear of the rounds."""
     _, view = _close(framework, shape, joint, camera, HALF)
     found: list[Mark] = []
     for id_ in framework.links_at[joint]:
         link = framework.link[id_]
         other = link.finish if link.start == joint else link.start
         ends, _ = view.place(np.array([shape.at[joint], shape.at[other]]))
-        x, y = (ends[0] + (ends[1] - ends[0]) * NAMED_AT).tolist()
+        way = (ends[1] - ends[0]) * NAMED_AT
+        off = max(float(np.hypot(*way)), 1e-9)
+        x, y = (ends[0] + way * max(1.0, CLEAR_OF_ROUNDS * HALF / off)).tolist()
         name = other.rpartition(".")[2]
         edge = text_width(name, TYPE, bold=True) / 2
         at = (
