@@ -51,6 +51,7 @@ FRAME = Path(__file__).parent.parent / "designs" / "picture_frame.yaml"
         (("quote", "--pdf", "quote.docx"), "the name must end in .pdf"),
         (("quote", "--csv", "quote.xlsx"), "the name must end in .csv"),
         (("shopping", "--pdf", "list.doc"), "the name must end in .pdf"),
+        (("booklet", "--out", "plans/star.pdf"), "not plans/star.pdf but plans"),
         (("measure", "--out", "sheet.pdf"), "the name must end in .csv"),
     ],
     ids=lambda value: " ".join(value[:3]) if isinstance(value, tuple) else "",

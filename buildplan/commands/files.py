@@ -48,6 +48,20 @@ def refuse_ending(file: Path | None, endings: Collection[str], voice: Voice) -> 
         )
 
 
+def refuse_file_for_folder(folder: Path, voice: Voice) -> None:
+    """A wrong call where a file's name is given for the folder to write to: a folder of that name
+    is not what was meant."""
+    if folder.suffix.lower() == ".pdf" and not folder.is_dir():
+        raise typer.BadParameter(
+            voice.say(
+                "--out is a folder, and what is printed has a name of its own in it: not {file} "
+                "but {folder}",
+                file=str(folder),
+                folder=str(folder.parent),
+            )
+        )
+
+
 def refuse_itself(out: Path | None, design: Path, voice: Voice) -> None:
     """A wrong call where what is made of a design would be written over it."""
     if out is not None and out.exists() and design.exists() and out.samefile(design):

@@ -116,7 +116,12 @@ def booklet(
     Prints the path of each booklet it wrote. A piece that has problems (see check) is not
     printed, unless as a draft.
     """
-    from buildplan.commands.files import ProblemsFoundError, asked, without_events
+    from buildplan.commands.files import (
+        ProblemsFoundError,
+        asked,
+        refuse_file_for_folder,
+        without_events,
+    )
     from buildplan.commands.links import link_asked
     from buildplan.commands.pieces import brand_in
     from buildplan.commands.sale import (
@@ -128,6 +133,7 @@ def booklet(
     from buildplan.evaluation.passing import parse_door
 
     voice = Voice(language)
+    refuse_file_for_folder(out, voice)
     for_sale = {"--brand": brand, "--for": buyer, "--buyers": buyers, "--key": key, "--sign": sign}
     refuse_for_other_editions(edition, Edition.SALE, for_sale, voice)
     for_crews = {"--large-print": large_print, "--door": door}

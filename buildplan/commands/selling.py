@@ -96,12 +96,13 @@ def event(
     Writes a PDF and a table of each list, and prints the path of each.
     """
     from buildplan.business.copies.brand import fonts_of_designs
-    from buildplan.commands.files import in_language, write_whole
+    from buildplan.commands.files import in_language, refuse_file_for_folder, write_whole
     from buildplan.design.event import EVENT_SUFFIX, read_event
     from buildplan.design.translating import translated_event
     from buildplan.drawing.typeset.font_files import with_fonts
 
     voice = Voice(language)
+    refuse_file_for_folder(out, voice)
     asked = translated_event(read_event(file), voice.language)
     name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
     plan = _plan(asked, file, paper, draft, hands, voice)
