@@ -1,4 +1,5 @@
-"""The builder's eye on a small picture of the whole piece: where a close-up is seen from."""
+"""Where a close-up is seen from on a small picture of the whole piece: the builder's eye; before
+what lies, the builder, who kneels there."""
 
 from __future__ import annotations
 
@@ -11,7 +12,7 @@ import numpy as np
 from buildplan.drawing.bodies import Scene, link_length_m
 from buildplan.drawing.camera import CAMERAS, Camera, PaperView
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.framing import view_of
+from buildplan.drawing.kneeling_place import Kneeler, between, kneeler_on, kneeler_sign
 from buildplan.drawing.labels import DARK
 from buildplan.drawing.line_art import smooth
 from buildplan.drawing.marks import (
@@ -26,29 +27,29 @@ from buildplan.drawing.marks import (
     Point,
 )
 from buildplan.drawing.panel import Panel
-from buildplan.drawing.scene import RING_MARGIN_PT
-from buildplan.drawing.seat import ACROSS
+from buildplan.drawing.scene import whole_view
 from buildplan.drawing.visibility import joints_m
 
 EYE_PT = 15.0
-# An eye stands so far from the joints, in link lengths, across a corner farther, and no nearer than
-# this on the page.
-AWAY, AWAY_ACROSS, LEAST_AWAY_PT = 1.6, 2.4, 20.0
+# An eye stands so far from the joints, in link lengths, and no nearer than this on the page.
+AWAY, LEAST_AWAY_PT = 1.6, 20.0
 # An eye whose way is no more level than this looks down on a pole.
 STEEP = 0.5
-# Eyes nearer to one another than this are one.
-APART_PT = 14.0
+# Eyes nearer to one another than this are one; so are kneelers whose places are so near.
+APART_PT, APART_M = 14.0, 0.9
+BESIDE_M = 0.36  # from a kneeler's hips to a number
 NUMBER_PT = 8.0
 
 
 @dataclass(frozen=True)
 class Eye:
     """An eye on a page: its middle, the way it looks (radians), and the numbers, from 1, of the
-    close-ups that are seen from there."""
+    close-ups that are seen from there; before what lies, the one who kneels there."""
 
     at: Point
     turn: float
     panels: tuple[int, ...]
+    kneeler: Kneeler | None = None
 
 
 def eyes_for(
@@ -56,10 +57,12 @@ def eyes_for(
 ) -> tuple[Eye, ...]:
     """An eye for each place that panels are seen from, on a whole piece's picture of this size
     (`step_picture`)."""
-    view = view_of(scene, camera, *size, scene.shape.joints, margin=RING_MARGIN_PT)
+    view = whole_view(scene, camera, *size)
+    if camera != CAMERAS["top"]:
+        return _kneeling(scene, view, size, panels)
     eyes: list[Eye] = []
     for number, panel in enumerate(panels, 1):
-        at, turn = _place(scene, view, panel, size, level=camera == CAMERAS["top"])
+        at, turn = _place(scene, view, panel, size)
         near = [i for i, eye in enumerate(eyes) if math.dist(at, eye.at) <= APART_PT]
         if near:
             eyes[near[0]] = replace(eyes[near[0]], panels=(*eyes[near[0]].panels, number))
@@ -68,12 +71,36 @@ def eyes_for(
     return tuple(eyes)
 
 
-def eye_at(
+def _kneeling(
+    scene: Scene, view: PaperView, size: tuple[float, float], panels: Sequence[Panel]
+) -> tuple[Eye, ...]:
+    """The same on a piece that lies, from straight above: those who kneel there."""
+    apart = max(APART_PT, APART_M * view.scale)
+    places: list[list[tuple[int, Kneeler]]] = []
+    for number, panel in enumerate(panels, 1):
+        one = kneeler_at(scene, view, panel.camera, panel.joints, size)
+        near = [some for some in places if math.dist(one.at, some[0][1].at) <= apart]
+        if near:
+            near[0].append((number, one))
+        else:
+            places.append([(number, one)])
+    return tuple(
+        kneeling_eye(between([one for _, one in some]), tuple(number for number, _ in some))
+        for some in places
+    )
+
+
+def kneeler_at(
     scene: Scene, view: PaperView, camera: Camera, joints: Sequence[str], size: tuple[float, float]
-) -> Eye:
-    """The eye of the one who looks at joints from a seat, on any view of a piece that lies."""
-    panel = Panel(scene, camera, tuple(joints))
-    return Eye(*_place(scene, view, panel, size, level=False), (1,))
+) -> Kneeler:
+    """The one who kneels to some joints and looks from a seat, on a view from straight above."""
+    middle = np.mean(joints_m(scene, joints), axis=0)
+    return kneeler_on(view, middle, camera, size)
+
+
+def kneeling_eye(kneeler: Kneeler, panels: tuple[int, ...] = ()) -> Eye:
+    """The eye of one who kneels."""
+    return Eye(kneeler.at, kneeler.turn, panels, kneeler)
 
 
 def eyes_on(picture: Picture, eyes: Sequence[Eye]) -> Picture:
@@ -86,7 +113,9 @@ def eye_marks(
     eyes: Sequence[Eye], size: tuple[float, float], *, numbered: bool = False
 ) -> list[Mark]:
     """Eyes on a picture of this size, each with the numbers of its close-ups if they are wanted."""
-    marks: list[Mark] = [_eye(eye.at, eye.turn) for eye in eyes]
+    marks: list[Mark] = [
+        kneeler_sign(eye.kneeler) if eye.kneeler else _eye(eye.at, eye.turn) for eye in eyes
+    ]
     taken = [_about(eye.at, (EYE_PT, EYE_PT)) for eye in eyes]
     for eye in eyes if numbered else ():
         words = _numbers(eye.panels)
@@ -115,7 +144,7 @@ def _beside(eye: Eye, wide: tuple[float, float]) -> list[Point]:
     for step in (0, 1, -1, 2, -2, 3, -3, 4):
         angle = eye.turn + math.pi + step * math.pi / 4
         c, s = math.cos(angle), math.sin(angle)
-        reach = EYE_PT / 2 + 1.0
+        reach = (BESIDE_M * eye.kneeler.scale if eye.kneeler else EYE_PT / 2) + 1.0
         found.append(
             (
                 eye.at[0] + c * (reach + wide[0] / 2),
@@ -144,18 +173,17 @@ def _in_the_way(own: Box, size: tuple[float, float], taken: Sequence[Box]) -> fl
 
 
 def _place(
-    scene: Scene, view: PaperView, panel: Panel, size: tuple[float, float], *, level: bool
+    scene: Scene, view: PaperView, panel: Panel, size: tuple[float, float]
 ) -> tuple[Point, float]:
-    """Where a panel's eye stands on the page, within the picture, and which way it looks. On the
-    plan of what stands (`level`) it is the way round that counts, not how steeply an eye looks
-    down: one before the piece is below the joints on the page, one behind it above them."""
+    """Where a panel's eye stands on the plan of what stands, within the picture, and which way it
+    looks. It is the way round that counts, not how steeply an eye looks down: one before the piece
+    is below the joints on the page, one behind it above them."""
     middle = np.mean(joints_m(scene, panel.joints), axis=0)
     away = panel.camera.axes[2]
     flat = away * (1.0, 0.0, 1.0)
-    if level and np.linalg.norm(flat) > STEEP:
+    if np.linalg.norm(flat) > STEEP:
         away = flat / np.linalg.norm(flat)
-    far = AWAY_ACROSS if panel.camera.name == ACROSS else AWAY
-    toward = away * far * link_length_m(scene.framework)
+    toward = away * AWAY * link_length_m(scene.framework)
     places, _ = view.place(np.array([middle, middle + toward]))
     run = places[1] - places[0]
     length = max(float(np.hypot(*run)), 1e-9)

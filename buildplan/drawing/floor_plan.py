@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -15,8 +15,9 @@ from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import Camera, PaperView, fit
 from buildplan.drawing.dimensions import dimension_marks
-from buildplan.drawing.eye import EYE_PT, Eye, eye_at, eye_marks
+from buildplan.drawing.eye import eye_marks, kneeler_at, kneeling_eye
 from buildplan.drawing.fonts import text_width
+from buildplan.drawing.kneeling_place import kneeler_box
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import joint_dot, joint_tags, leaders
 from buildplan.drawing.laid_out import LaidChains
@@ -40,7 +41,6 @@ MOST_LINES = 16
 ARROW_PT = 6.0  # across an arrow, with its point
 # The lines from the outermost balloons to those that have the whole's lengths, so far past these.
 PROJECTED, OVER_PT = Ink(stroke="#7C8B99", width=0.5), 3.0
-BACK_PT, MOST_BACK = 3.0, 12  # an eye steps back so far at once, and so often at most
 
 
 @dataclass(frozen=True)
@@ -65,10 +65,10 @@ def floor_plan(
     seat: KneelingPlace | None = None,
 ) -> Picture:
     """The chains as they lie in the end, joint 1 of the uppermost named and the corners of the
-    figure, with those of `tags`, no higher than `height`; an eye where one kneels. What lies on
-    what stands in a corner; broken lines between corners, and lines below and at the left of the
-    whole, have their lengths; without `units` all joints are named and nothing is measured. `told`
-    begins its alternative text."""
+    figure, with those of `tags`, no higher than `height`; the sign of the one who kneels at `seat`.
+    What lies on what stands in a corner; broken lines between corners, and lines below and at the
+    left of the whole, have their lengths; without `units` all joints are named and nothing is
+    measured. `told` begins its alternative text."""
     upper = upper_chains(laid.framework)
     view, height = _view(scene, width, height, *((SIDE_PT, FOOT_PT) if units else (0.0, 0.0)))
     corners = landmarks(laid.framework, upper)
@@ -82,12 +82,11 @@ def floor_plan(
         marks += pointed(arrow)
         blocked += _along(arrow)
     bodies = _body_boxes(scene, view)
-    eyes: list[Eye] = []
+    eyes = []
     if seat:
-        size = (width, height)
-        eye = eye_at(scene, view, seat.camera, seat.joints, size)
-        eyes = [_clear_of([*blocked, *bodies], eye, size)]
-        blocked.append(_about(eyes[0]))
+        one = kneeler_at(scene, view, seat.camera, seat.joints, (width, height))
+        eyes = [kneeling_eye(one)]
+        blocked.append(kneeler_box(one))
     lines = taped_lines(figures, spots, blocked, (width / 2, height / 2))
     overall, sizes = _overall(scene, view, units, voice) if units else ([], ())
     height = _with_legend(legend, width, [*blocked, *bodies], height)
@@ -103,23 +102,6 @@ def floor_plan(
     drawn = (*drawn, *eye_marks(eyes, (width, height)))
     alt = _words(upper, figures, sizes, legend, voice)
     return Picture(width, height, drawn, f"{told} {alt}", (("picture", "floor plan"),))
-
-
-def _clear_of(arrows: Sequence[Box], eye: Eye, size: tuple[float, float]) -> Eye:
-    """An eye stepped back until it lies on no arrow, as far as the page goes."""
-    back = (-math.cos(eye.turn), -math.sin(eye.turn))
-    for _ in range(MOST_BACK):
-        x, y = (a + BACK_PT * b for a, b in zip(eye.at, back, strict=True))
-        inside = EYE_PT < x < size[0] - EYE_PT and EYE_PT < y < size[1] - EYE_PT
-        if not inside or not any(boxes_meet(_about(eye), arrow) for arrow in arrows):
-            break
-        eye = replace(eye, at=(x, y))
-    return eye
-
-
-def _about(eye: Eye) -> Box:
-    (x, y), half = eye.at, EYE_PT / 2
-    return (x - half, y - half, x + half, y + half)
 
 
 def upper_chains(framework: Framework) -> list[LongChain]:

@@ -1,7 +1,8 @@
 """The one who ties and locks at a brace, seen from the side: where the knees are, at which joints
 the hands, how the piece lies on the floor or on a knee.
 
-The person kneels where the close-ups are seen from (`seat.py`); how is common practice, no source.
+The person kneels where maps and plans have the sign of one (`kneeling_place.py`); how is common
+practice, no source.
 """
 
 from __future__ import annotations
@@ -17,6 +18,7 @@ from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Bodies, Scene
 from buildplan.drawing.camera import Camera, PaperView, fit, project
 from buildplan.drawing.kneeling_figure import Posed, figure_marks, kneeling
+from buildplan.drawing.kneeling_place import HIPS_AWAY_M, toward_m
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import joint_dot, joint_tags, leaders
 from buildplan.drawing.line_art import SOFT, TYPE
@@ -25,9 +27,9 @@ from buildplan.drawing.panel import Panel
 from buildplan.drawing.scene import Stamper
 from buildplan.drawing.visibility import behind_what_is_new, joints_m, paint_order
 
-# Metres: how far the hips are from the work, and from work that lies on a knee; how far that is
-# raised, less the further off, as far as this along the piece.
-AWAY_M, NEAR_M, RAISED_M, ALONG_M, HELPER_AWAY_M = 0.74, 0.46, 0.2, 0.75, 0.66
+# Metres: how far the hips are from work that lies on a knee; how far that is raised, less the
+# further off, as far as this along the piece; how far a helper's hips are.
+NEAR_M, RAISED_M, ALONG_M, HELPER_AWAY_M = 0.46, 0.2, 0.75, 0.66
 UNDER_M, INSIDE_M = 0.12, 0.07  # from a joint to the hand below it, and to the one inside
 # What is within so much of the work is drawn, of what is before the person only what is at the
 # work; so much beside the work is within the picture; metres.
@@ -89,7 +91,7 @@ def person_tying(
     from there a second one who lifts the chains at the joints `lifted`, if there are any. The
     bodies of `scene` are the piece as it is then."""
     place, joints = _place_of(panel, scene), hands_at(panel)
-    hips = place.below(place.middle + place.toward * AWAY_M)
+    hips = place.below(place.middle + place.toward * HIPS_AWAY_M)
     people = [kneeling(hips, -place.toward, place.up, joints_m(scene, joints))]
     if lifted:
         held = joints_m(scene, lifted)
@@ -134,13 +136,12 @@ def person_under(
 def _place_of(panel: Panel, scene: Scene) -> Place:
     """Where the work of a close-up is, in a piece that lies front up."""
     up = np.array(panel.camera.up) / np.linalg.norm(panel.camera.up)
-    toward = np.array(panel.camera.direction)
-    toward = toward - up * (toward @ up)
+    toward = toward_m(panel.camera, up)
     bodies = scene.bodies
     middle = np.mean(joints_m(scene, panel.joints), axis=0)
     near = np.linalg.norm(bodies.centre - middle, axis=1) < SEEN_M
     floor = float(np.min((bodies.centre @ up - bodies.radius)[near]))
-    return Place(middle, up, toward / np.linalg.norm(toward), floor)
+    return Place(middle, up, toward, floor)
 
 
 def _raised(points: FloatArray, place: Place) -> FloatArray:

@@ -33,7 +33,7 @@ DONE_LINE_PT = 0.45
 # Bodies at least this wide on paper show which end is neck and which is tail.
 ENDS_FROM_PT = 44.0
 # Round the whole piece, so that the ring round a place at its rim stays in the picture.
-RING_MARGIN_PT = 14.0
+RING_MARGIN_PT, RING_ROOM = 14.0, 0.09  # no more than this share of a small picture
 LEAST_RING_PT = 7.0
 RING_LINE = Ink(stroke=DARK, width=1.3)
 FRAME_LINE = Ink(stroke="#8A9AA8", width=0.9)
@@ -89,12 +89,18 @@ def step_picture(
     The piece keeps its place on the page from step to step. `labels` are joints that are named,
     and a circle goes round those of `place`, to show where a close-up is.
     """
-    view = view_of(scene, camera, width, height, scene.shape.joints, margin=RING_MARGIN_PT)
+    view = whole_view(scene, camera, width, height)
     marks = body_marks(scene, view, width, height)
     marks += _named(scene, view, (width, height), labels, label_size)
     if place:
         marks.append(place_ring(scene, view, place, (width, height)))
     return Picture(width, height, tuple(marks), alt, (("picture", "whole piece"),))
+
+
+def whole_view(scene: Scene, camera: Camera, width: float, height: float) -> PaperView:
+    """The view of a whole piece in a picture of this size, with room about it for a ring."""
+    margin = min(RING_MARGIN_PT, RING_ROOM * min(width, height))
+    return view_of(scene, camera, width, height, scene.shape.joints, margin=margin)
 
 
 def place_ring(

@@ -22,7 +22,6 @@ from buildplan.shape.model import Shape
 
 # At the open end of a tube: so far round from straight outside, and so far above the floor.
 ROUND_DEG, ABOVE_DEG = 62.0, 25.0
-KNEELING_DEG = 30.0  # the same on a plan
 # Straight across a corner that leaves joints out: so far above the floor, that each is seen apart.
 ACROSS_ABOVE_DEG = 30.0
 # Where a tube closes at inner joints, what is built runs on there: so far round into its course.
@@ -54,14 +53,6 @@ def open_end_seat(framework: Framework, shape: Shape, brace: Brace) -> Camera:
     picture.
     """
     return seat_toward(*brace_axes(framework, shape, brace))
-
-
-def kneeling_beside(framework: Framework, shape: Shape, brace: Brace) -> Camera:
-    """Where one kneels to a brace, as a plan from above shows it: further out than close-ups are
-    seen from, for along the piece its own balloons lie there."""
-    outside, along, front = brace_axes(framework, shape, brace)
-    turn = np.radians(KNEELING_DEG)
-    return Camera(_vector(outside * np.cos(turn) + along * np.sin(turn)), _vector(front), OPEN_END)
 
 
 def seat_toward(outside: FloatArray, along: FloatArray, front: FloatArray) -> Camera:

@@ -15,7 +15,8 @@ from shapely.geometry import box
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.corner_marks import CROSS_PT, boxed_in, crossed_out, hatching
 from buildplan.drawing.course_plan import SINGLE, PlannedCourse
-from buildplan.drawing.eye import Eye, eye_marks
+from buildplan.drawing.eye import Eye, eye_marks, kneeling_eye
+from buildplan.drawing.kneeling_place import LEAST_SCALE, Kneeler
 from buildplan.drawing.labels import DARK, Tag, joint_dot, tag_size
 from buildplan.drawing.later_locks import later_sign
 from buildplan.drawing.line_art import lock_mark
@@ -71,6 +72,8 @@ class PictureSign(Enum):
     END_ON = auto()  # a balloon that points at the viewer
     EYE = auto()
     NUMBERED_EYE = auto()  # one of several on a small picture
+    KNEELER = auto()  # before what lies
+    NUMBERED_KNEELER = auto()
     PLACE = auto()
     TURN = auto()  # the rest is of the plan of a course
     LATER = auto()
@@ -232,6 +235,16 @@ def _numbered_eye(joint: str) -> list[Mark]:
     return eye_marks([Eye(spot, 0.0, (2,))], (WIDE, HIGH), numbered=True)
 
 
+def _kneeler(joint: str) -> list[Mark]:
+    one = Kneeler((WIDE / 2 - 6, HIGH / 2), (WIDE / 2 + 12, HIGH / 2), LEAST_SCALE)
+    return eye_marks([kneeling_eye(one)], (WIDE, HIGH))
+
+
+def _numbered_kneeler(joint: str) -> list[Mark]:
+    one = Kneeler((WIDE / 2 - 2, HIGH / 2), (WIDE / 2 + 16, HIGH / 2), LEAST_SCALE)
+    return eye_marks([kneeling_eye(one, (2,))], (WIDE, HIGH), numbered=True)
+
+
 def _place(joint: str) -> list[Mark]:
     return [Circle(MIDDLE, LEAST_RING_PT, RING_LINE)]
 
@@ -282,6 +295,8 @@ _DRAWN: Mapping[PictureSign, Callable[[str], list[Mark]]] = {
     PictureSign.END_ON: _end_on,
     PictureSign.EYE: _eye,
     PictureSign.NUMBERED_EYE: _numbered_eye,
+    PictureSign.KNEELER: _kneeler,
+    PictureSign.NUMBERED_KNEELER: _numbered_kneeler,
     PictureSign.PLACE: _place,
     PictureSign.TURN: _turn,
     PictureSign.LATER: partial(_disc, later=True),

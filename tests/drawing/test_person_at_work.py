@@ -6,11 +6,14 @@ import numpy as np
 import pytest
 from drawn_pieces import brace_scene
 
+from buildplan.drawing.eye import eyes_for
 from buildplan.drawing.kneeling_figure import Posed, kneeling
+from buildplan.drawing.kneeling_place import FEET_M, HIPS_AWAY_M
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.panel import Panel
 from buildplan.drawing.person_at_work import hands_at, person_tying, person_under
-from buildplan.drawing.seat import open_end_seat
+from buildplan.drawing.scene import whole_view
+from buildplan.drawing.seat import FROM_ABOVE, open_end_seat
 from buildplan.drawing.way_round import TiedRow
 
 UP, AHEAD = np.array([0.0, 0.0, 1.0]), np.array([0.0, 1.0, 0.0])
@@ -62,3 +65,28 @@ def test_what_hands_hold_is_named() -> None:
     assert set(label_boxes(tying)) == {"A2", "B2", "A3", "B3"}
     under = person_under(panel.scene, panel, ("C2", "D2"), size, "below", "")
     assert set(label_boxes(under)) == {"C2", "D2", "below"}
+
+
+@pytest.mark.parametrize(("size", "exact"), [((300.0, 300.0), True), ((90.0, 70.0), False)])
+def test_the_sign_on_a_map_is_where_the_person_kneels(
+    size: tuple[float, float], exact: bool
+) -> None:
+    """The way to the hips is that of the picture of the person; so far too, where the map is large
+    enough for it."""
+    panel = first_brace()
+    scene = panel.scene
+    (eye,) = eyes_for(scene, FROM_ABOVE, size, [panel])
+    assert eye.kneeler is not None
+    view = whole_view(scene, FROM_ABOVE, *size)
+    middle = np.mean([scene.shape.at[joint] for joint in panel.joints], axis=0)
+    away = np.array(panel.camera.direction) * (1.0, 1.0, 0.0)
+    hips = middle + HIPS_AWAY_M * away / np.linalg.norm(away)
+    (work, told), _ = view.place(np.array([middle, hips]))
+    drawn = np.array(eye.kneeler.at)
+    assert (drawn - work) / np.linalg.norm(drawn - work) == pytest.approx(
+        (told - work) / np.linalg.norm(told - work)
+    )
+    if exact:
+        assert drawn == pytest.approx(told)
+    feet = drawn + FEET_M * eye.kneeler.scale * (drawn - work) / np.linalg.norm(drawn - work)
+    assert np.all((feet > 0) & (feet < size))

@@ -12,7 +12,7 @@ from buildplan.drawing.bodies import Scene
 from buildplan.drawing.floor_plan import KneelingPlace, floor_plan
 from buildplan.drawing.laid_out import LaidChains
 from buildplan.drawing.marks import Picture
-from buildplan.drawing.seat import kneeling_beside
+from buildplan.drawing.seat import open_end_seat
 from buildplan.instructions.stages import part_of_step
 from buildplan.sequence.model import Step
 
@@ -20,8 +20,9 @@ from buildplan.sequence.model import Step
 def floor_plan_of(book: Book, views: Views, step: Step, width: float, height: float) -> Picture:
     """The plan of the floor of a step that lays chains out."""
     laid, scene = _laid(book, views.progress, step)
-    told = whole_words(book, step)
-    return floor_plan(laid, scene, width, height, book.units, book.voice, told, tags=_tags(book))
+    told, seat = whole_words(book, step), _seat(book, laid)
+    size = (width, height)
+    return floor_plan(laid, scene, *size, book.units, book.voice, told, tags=_tags(book), seat=seat)
 
 
 def plan_of_every_joint(
@@ -35,13 +36,19 @@ def plan_of_every_joint(
 
 def plan_with_tags(book: Book, step: Step, width: float, height: float) -> Picture:
     """The plan of the floor with every tag of the uppermost chains, of a part with its corners
-    alone, and with the eye of the one who kneels at the first brace: what a crew lays out by."""
+    alone, and with the one who kneels at the first brace: what a crew lays out by."""
     laid, scene = _laid(book, BuildProgress(book), step)
-    brace = laid.framework.braces[0]
-    seat = KneelingPlace(brace.section, kneeling_beside(book.framework, book.shape, brace))
+    seat = _seat(book, laid)
     told = f"{book.told(step).title}."
     size = (width, height)
     return floor_plan(laid, scene, *size, book.units, book.voice, told, tags=_tags(book), seat=seat)
+
+
+def _seat(book: Book, laid: LaidChains) -> KneelingPlace | None:
+    """Where one kneels to the first brace of what is laid, if it has one."""
+    for brace in laid.framework.braces[:1]:
+        return KneelingPlace(brace.section, open_end_seat(book.framework, book.shape, brace))
+    return None
 
 
 def _tags(book: Book) -> Collection[str]:

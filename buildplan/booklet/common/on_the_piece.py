@@ -26,7 +26,7 @@ from buildplan.booklet.common.panel_rows import (
 )
 from buildplan.booklet.common.people_at_braces import locked_where_it_closes, people_at
 from buildplan.booklet.common.step_moves import corner_of
-from buildplan.booklet.common.step_pictures import CELL_WIDTH, shown_in, step_panels
+from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH, shown_in, step_panels
 from buildplan.booklet.common.step_words import PLACE, check_words, told_with_moves, words_of
 from buildplan.document.blocks import Items, Shown, Stack, Words, together
 from buildplan.document.growing import Growing
@@ -42,8 +42,11 @@ HIGHEST = 230.0
 NARROWEST, WIDEST = 150.0, 250.0
 FEW_JOINTS, NARROWEST_OF_FEW = 2, 104.0  # a close-up of so few joints that meet needs less
 SHORT_CHECK = 60  # letters; a longer check stands below the pictures, not under one of them
-# The small picture of the whole piece grows by this share of what a step grows, and by so much.
-PLACE_SHARE, MORE_PLACE = 0.4, 44.0
+# The small picture of the whole piece grows by this share of what a step grows, and by so much;
+# under the diagram of a corner it is so high at first, and grows by so much at most.
+PLACE_SHARE, MORE_PLACE = 0.6, 44.0
+UNDER_CORNER, MORE_UNDER = 78.0, 60.0
+BY_PERSON = (120.0, 86.0)  # and so large above a person at the work
 
 
 def on_the_piece(
@@ -95,7 +98,8 @@ def _blocks(
             *ballast_link(book, step),
         ]
     )
-    aside = [] if has_place else [panels.where]
+    under_corner = _is_under_corner(book, views, step)
+    aside = [] if has_place or under_corner else [panels.where]
     said, below = words_of(book, step, acts), acts
     if all(isinstance(act, Words) for act in acts):  # no pictures that need the whole width
         said, below = [*said, *acts], ()
@@ -113,6 +117,9 @@ def _blocks(
             return [*head, Columns(cells, gap=GAP, after=4.0)]
         if len(book.told(step).check) <= SHORT_CHECK:
             return [*head, *in_rows([*cells, [Shown(panels.where, after=4.0), check]], measure)]
+    if under_corner:  # beside what is to be ticked
+        corner = [Shown(one) for one in (panels.corner, panels.where) if one]
+        return [*head, *in_rows([[*cells[0], check], corner], measure)]
     cells += [[Shown(one)] for one in (panels.corner, panels.where if has_place else None) if one]
     if panels.across:
         drawn = (*panels.closeups, panels.across, panels.corner)
@@ -124,6 +131,17 @@ def _blocks(
     return [*head, *pictures[:-1], last]
 
 
+def _is_under_corner(book: Book, views: Views, step: Step) -> bool:
+    """Whether the small picture of the whole piece stands under the diagram of a corner, where what
+    is to be ticked has its room beside it: of a single brace that is not seen from across too, and
+    has no pictures beside its words."""
+    named = [turn for turn in book.told(step).turns if turn.name]
+    one = len(shown_in(book, views.of(step))) == 1 == len(named)
+    wide = book.paper.measure >= ABREAST_FROM
+    beside = is_seen_across(book, step) or locked_where_it_closes(book, step)
+    return one and wide and corner_of(book, step) is not None and not beside
+
+
 @dataclass(frozen=True)
 class _Sizes:
     """How wide and high close-ups are, in so many rows, and no higher than `highest`; and the
@@ -133,20 +151,27 @@ class _Sizes:
     highest: float
     rows: int
     place: tuple[float, float] | None
+    under_corner: bool = False
 
     @property
     def most(self) -> float:
         """How much higher all of it can be."""
+        if self.under_corner:
+            return MORE_UNDER + max(self.highest - CELL_HEIGHT, 0.0)
         place = 0.0 if self.place is None else MORE_PLACE
         return place + self.rows * max(self.highest - self.closeup[1], 0.0)
 
     def grown(self, more: float) -> tuple[tuple[float, float], tuple[float, float]]:
-        """The close-ups and the whole piece, `more` higher together: close-ups first as far as
-        they are worth it, for they have the work."""
+        """The close-ups and the whole piece, `more` higher together: the whole piece by the larger
+        share, as far as it is worth it."""
         wide, tall = self.closeup
         if self.place is None:
             size = (wide, tall + min(more / self.rows, max(self.highest - tall, 0.0)))
             return size, size
+        if self.under_corner:  # the close-up and what is under it; beside it diagram and piece
+            of_place = min(more, MORE_UNDER)
+            tall = min(max(tall, min(tall + more, CELL_HEIGHT) + more - of_place), self.highest)
+            return (wide, tall), (self.place[0], self.place[1] + of_place)
         of_place = min(more * PLACE_SHARE, MORE_PLACE)
         of_each = min((more - of_place) / self.rows, max(self.highest - tall, 0.0))
         scale = 1 + of_place / self.place[1]
@@ -170,4 +195,11 @@ def _sizes(book: Book, views: Views, step: Step) -> _Sizes:
         wide = (measure - CELL_WIDTH - 2 * GAP) / 2
     tall = LEAST_HEIGHT
     tall = JOINED_HEIGHT if narrow or step.kind is Kind.JOIN else tall
-    return _Sizes((wide, tall), min(wide, HIGHEST), lines, None if has_place else PLACE)
+    highest = min(wide, HIGHEST)
+    if _is_under_corner(book, views, step):
+        of_place = (CELL_WIDTH, UNDER_CORNER)
+        return _Sizes((wide, tall), highest, lines, of_place, under_corner=True)
+    if has_place:
+        return _Sizes((wide, tall), highest, lines, None)
+    beside = BY_PERSON if locked_where_it_closes(book, step) else PLACE
+    return _Sizes((wide, tall), highest, lines, beside)

@@ -17,6 +17,7 @@ from buildplan.booklet.common.step_words import PLACE
 from buildplan.document.blocks import Shown, Words, heading
 from buildplan.document.layout import Columns, Fitting, is_wide
 from buildplan.document.text import plain
+from buildplan.drawing.eye import Eye
 from buildplan.drawing.sign_key import WIDE, PictureSign, plan_signs, sign_picture, signs_of
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Step
@@ -44,6 +45,8 @@ MEANINGS: Mapping[PictureSign, str] = {
     PictureSign.END_ON: mark("balloon that stands towards you"),
     PictureSign.EYE: mark("you look from here"),
     PictureSign.NUMBERED_EYE: mark("you look from here at picture 2"),
+    PictureSign.KNEELER: mark("you look from here"),
+    PictureSign.NUMBERED_KNEELER: mark("you look from here at picture 2"),
     PictureSign.PLACE: mark("you work here"),
     PictureSign.TURN: mark("joint, and its turn"),
     PictureSign.LATER: mark("joint of a later step"),
@@ -51,6 +54,11 @@ MEANINGS: Mapping[PictureSign, str] = {
     PictureSign.BETWEEN: mark("balloon by itself"),
     PictureSign.GAP: mark("a round of its lock, under a gap"),
     PictureSign.ROUND: mark("begin here, go round this way"),
+}
+
+NUMBERED = {
+    PictureSign.EYE: PictureSign.NUMBERED_EYE,
+    PictureSign.KNEELER: PictureSign.NUMBERED_KNEELER,
 }
 
 # A closed row and an open one end in the same sign; told once where a booklet has both.
@@ -88,11 +96,17 @@ def signs_used(book: Book, views: Views) -> frozenset[PictureSign]:
         shown = shown_in(book, views.of(step))
         for closeup in shown:
             found |= signs_of(closeup.panel)
-        several = len(eyes_of(step, views, shown, PLACE)) > 1
-        found |= {PictureSign.NUMBERED_EYE if several else PictureSign.EYE, PictureSign.PLACE}
+        eyes = eyes_of(step, views, shown, PLACE)
+        found |= {PictureSign.PLACE, *(_eye_sign(eye, len(eyes)) for eye in eyes)}
     if any(shows_locks(book, step) for step in book.steps):
         found.add(PictureSign.LOCK)
     return frozenset(found)
+
+
+def _eye_sign(eye: Eye, count: int) -> PictureSign:
+    """The sign of one of so many eyes on a small picture."""
+    sign = PictureSign.KNEELER if eye.kneeler else PictureSign.EYE
+    return NUMBERED[sign] if count > 1 else sign
 
 
 def _pictured(book: Book, views: Views) -> Iterator[Step]:
@@ -106,8 +120,9 @@ def _told(used: frozenset[PictureSign]) -> Iterator[tuple[PictureSign, str]]:
     if {PictureSign.CLOSING_KNOT, PictureSign.END_KNOT} <= used:
         used -= {PictureSign.END_KNOT}
         meanings[PictureSign.CLOSING_KNOT] = EITHER_KNOT
-    if PictureSign.NUMBERED_EYE in used:
-        used -= {PictureSign.EYE}
+    for one, numbered in NUMBERED.items():
+        if numbered in used:
+            used -= {one}
     for sign in PictureSign:
         if sign in used:
             yield sign, meanings[sign]

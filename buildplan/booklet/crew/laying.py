@@ -60,7 +60,7 @@ def laid_plan(book: Book, step: Step, beside: Sequence[Flowable]) -> list[Flowab
     """The plan of the floor of a step, and what is drawn on it."""
     voice, enlarged, measure = book.voice, book.paper.picture_scale, book.paper.measure
     brace = book.framework.built_with(step.operations[0].joints[0]).braces[0]
-    told = voice.say("The eye: from where you tie brace {number} first.", number=brace.number)
+    told = voice.say("The person kneels where brace {number} is tied first.", number=brace.number)
     words = Words(plain(sentences(plan_measured(book, step), told)), SMALL)
     if not is_wide(book.paper):
         size = (measure / enlarged, LARGE_PLAN_HEIGHT / enlarged)
