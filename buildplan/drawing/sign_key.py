@@ -226,23 +226,15 @@ def _end_on(joint: str) -> list[Mark]:
     return link_stamps(look, far, near, 1.2 * ROUND_PT, ROUND_PT, 1.2, "tail")
 
 
-def _eye(joint: str) -> list[Mark]:
-    return eye_marks([Eye(MIDDLE, 0.0, (1,))], (WIDE, HIGH))
+def _eye(joint: str, panels: tuple[int, ...] = ()) -> list[Mark]:
+    spot = (WIDE / 2 + 3, HIGH / 2) if panels else MIDDLE
+    return eye_marks([Eye(spot, 0.0, panels)], (WIDE, HIGH), numbered=bool(panels))
 
 
-def _numbered_eye(joint: str) -> list[Mark]:
-    spot = (WIDE / 2 + 3, HIGH / 2)
-    return eye_marks([Eye(spot, 0.0, (2,))], (WIDE, HIGH), numbered=True)
-
-
-def _kneeler(joint: str) -> list[Mark]:
-    one = Kneeler((WIDE / 2 - 6, HIGH / 2), (WIDE / 2 + 12, HIGH / 2), LEAST_SCALE)
-    return eye_marks([kneeling_eye(one)], (WIDE, HIGH))
-
-
-def _numbered_kneeler(joint: str) -> list[Mark]:
-    one = Kneeler((WIDE / 2 - 2, HIGH / 2), (WIDE / 2 + 16, HIGH / 2), LEAST_SCALE)
-    return eye_marks([kneeling_eye(one, (2,))], (WIDE, HIGH), numbered=True)
+def _kneeler(joint: str, panels: tuple[int, ...] = ()) -> list[Mark]:
+    x, y = WIDE / 2 - (2 if panels else 6), HIGH / 2
+    eye = kneeling_eye(Kneeler((x, y), (x + 18, y), LEAST_SCALE), panels)
+    return eye_marks([eye], (WIDE, HIGH), numbered=bool(panels))
 
 
 def _place(joint: str) -> list[Mark]:
@@ -294,9 +286,9 @@ _DRAWN: Mapping[PictureSign, Callable[[str], list[Mark]]] = {
     PictureSign.STUB: _stub,
     PictureSign.END_ON: _end_on,
     PictureSign.EYE: _eye,
-    PictureSign.NUMBERED_EYE: _numbered_eye,
+    PictureSign.NUMBERED_EYE: partial(_eye, panels=(2,)),
     PictureSign.KNEELER: _kneeler,
-    PictureSign.NUMBERED_KNEELER: _numbered_kneeler,
+    PictureSign.NUMBERED_KNEELER: partial(_kneeler, panels=(2,)),
     PictureSign.PLACE: _place,
     PictureSign.TURN: _turn,
     PictureSign.LATER: partial(_disc, later=True),

@@ -92,12 +92,7 @@ def _blocks(
     alone = len(turns) != closeups  # several turns in one panel: their rows stand by themselves
     told: Sequence[Sequence[str]] = [()] * closeups if alone else turns
     cells = [panel(picture, rows) for picture, rows in zip(panels.closeups, told, strict=True)]
-    check = Stack(
-        [
-            Items([check_words(book, step)], ticked=True, gap=ROW_GAP, after=ROW_GAP),
-            *ballast_link(book, step),
-        ]
-    )
+    check = _check(book, step)
     under_corner = _is_under_corner(book, views, step)
     aside = [] if has_place or under_corner else [panels.where]
     said, below = words_of(book, step, acts), acts
@@ -129,6 +124,12 @@ def _blocks(
     pictures = in_rows(cells, measure)  # the last of them stays with what is to be ticked
     last = together(*pictures[-1:], *abreast(rows, measure), check)
     return [*head, *pictures[:-1], last]
+
+
+def _check(book: Book, step: Step) -> Stack:
+    """What shows that the step was done well, to be ticked."""
+    ticked = Items([check_words(book, step)], ticked=True, gap=ROW_GAP, after=ROW_GAP)
+    return Stack([ticked, *ballast_link(book, step)])
 
 
 def _is_under_corner(book: Book, views: Views, step: Step) -> bool:
