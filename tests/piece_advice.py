@@ -107,6 +107,10 @@ BY_A_PROBLEM = [
     )),
     Told("folds", assembly(part("L", THREE), part("B", wall(3), on="L")),
          ("build what carries it, {parts}, four balloons around: {right}",)),
+    Told("does-not-fit", assembly(part("W", wall(2, up=2)), part("L", COLUMN, left_of="W")),
+         ("take out {places} and tie a balloon between the joints: {right}",)),
+    Told("does-not-fit", assembly(part("L", COLUMN), part("G", PIECES["globe"], on="L")),
+         ("build {part} of other rings, on which {other} stands: {right}",)),
     Told("does-not-stand", assembly(part("L", COLUMN), part("R", {"column": {
         **COLUMN["column"], "rings": 5}}), part("B", wall(7), on=["L", "R"])),
         ("build {parts} of one height: {right}",)),

@@ -30,9 +30,9 @@ LINE, BAND = "#1A1A1A", "#C9CDD2"
 
 def heights_m(piece: Evaluation) -> tuple[FloatArray, FloatArray, FloatArray]:
     """The piece's height when every link is sized by `GAUGE_STEPS` larger: likely, low and high."""
-    step = STEP_M[piece.units]
+    step, tall = STEP_M[piece.units], piece.standing_height_m
     likely = np.array(
-        [at_gauge_step(piece.framework, piece.shape, n * step).height_m for n in GAUGE_STEPS]
+        [at_gauge_step(piece.framework, tall, n * step).height_m for n in GAUGE_STEPS]
     )
     within = max(piece.framework.balloons[one.balloon].tie_within for one in piece.framework.links)
     return likely, likely * (1 - within), likely * (1 + within)

@@ -43,6 +43,18 @@ class Evaluation:
     facts: Facts
     units: Units
 
+    @property
+    def sag_m(self) -> float:
+        """How far the top of the piece comes down under its own weight, as far as that is known:
+        of one that does not hold itself up, a quarter of its height at most."""
+        found = self.examination.sag
+        return 0.0 if found is None else min(found.value, self.shape.height_m / 4)
+
+    @property
+    def standing_height_m(self) -> float:
+        """Height of the piece as it stands, its sag taken off."""
+        return self.shape.height_m - self.sag_m
+
 
 def resting_shape(design: Design, framework: Framework) -> Shape:
     """The shape of a design's piece, on the foot and with the constants that it names."""

@@ -8,10 +8,12 @@ from pathlib import Path
 from typing import Any
 
 from buildplan.evaluation.measured import Measured, first_mistake, measure
+from buildplan.fitting.apart import tied_by_balloons
 from buildplan.fitting.near_courses import COURSE_TRIALS, OF_THE_COURSE, near_courses
 from buildplan.fitting.part_sizes import (
     AT,
     Data,
+    as_its_foot,
     as_wide,
     carriers_of,
     columns_of_four,
@@ -33,7 +35,7 @@ from buildplan.source.suggestions import Change, Put, Remedy, Suggestion, TakeOu
 OF_PLACES = (FileKind.LOOSE_PART, ShapeKind.NOTHING_MEETS)
 OF_TIES = (ShapeKind.TIES_CANNOT_MEET, ShapeKind.READS_BACKWARDS)
 OF_ASSEMBLIES = (*OF_PLACES, *OF_TIES, *OF_THE_COURSE)
-# what a part may do that is tied between two and would stand across them, or the other way round
+# what a part may do that meets those beside it or below it otherwise than it could
 OF_BETWEEN = (
     ShapeKind.DOES_NOT_FIT,
     ShapeKind.DOES_NOT_CLOSE,
@@ -73,6 +75,8 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
         yield from of_one_height(data)
         yield from columns_of_four(data)
     if kind in OF_BETWEEN:
+        yield from as_its_foot(data)
+        yield from tied_by_balloons(data, folder)
         yield from _across_or_between(data)
 
 

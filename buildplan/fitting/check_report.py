@@ -18,14 +18,29 @@ from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.shape.calibration import RingCheck, at_gauge_step, at_warmth, ring_checks
 from buildplan.shape.carrying import walk_through
-from buildplan.shape.model import Shape
 from buildplan.source.problems import in_words
+from buildplan.source.runs import chains_in_runs
 
 # A quarter inch or half a centimetre: the finest step of a gauge.
 GAUGE_STEP_M = {"in": 0.00635, "cm": 0.005}
 COOL_CELSIUS, WARM_CELSIUS = 20.0, 30.0
 NAME_WIDTH = 12
 MOST_NAMED = 8  # chains that are named one by one
+# a ring, or several of one size; as it was measured, or as it is estimated
+_RING = {
+    (False, True): mark("ring {rings}, laid round on the floor, is {length} across its outside"),
+    (False, False): mark(
+        "ring {rings}, laid round on the floor, is {length} across its outside "
+        "({low} to {high}, estimate)"
+    ),
+    (True, True): mark(
+        "rings {rings}, each laid round on the floor, are {length} across their outside"
+    ),
+    (True, False): mark(
+        "rings {rings}, each laid round on the floor, are {length} across their outside "
+        "({low} to {high}, estimate)"
+    ),
+}
 
 
 def check_report(
@@ -42,7 +57,7 @@ def check_report(
     lines = [facts.name, "", *_lines(_counts(facts, piece.units, voice)), ""]
     lines += [*_lines(standing_rows(piece, height, voice, stiffer))]
     lines += [*_lines(_passing(piece, doors, voice)), ""]
-    lines += [*_lines(_measuring(piece.framework, piece.shape, piece.units, voice)), ""]
+    lines += [*_lines(_measuring(piece, voice)), ""]
     cautions = piece.examination.cautions
     if cautions:
         lines.append(voice.say("Take note:"))
@@ -125,10 +140,11 @@ def balloon_rows(facts: Facts, units: Units, voice: Voice) -> Iterator[Row]:
             yield balloon.key, words
 
 
-def _measuring(framework: Framework, shape: Shape, units: Units, voice: Voice) -> Iterator[Row]:
+def _measuring(piece: Evaluation, voice: Voice) -> Iterator[Row]:
     """What can be measured to know the size better, and what changes it."""
-    yield from _rings(framework, units, voice)
-    warm = at_warmth(shape, COOL_CELSIUS, WARM_CELSIUS)
+    units, tall = piece.units, piece.standing_height_m
+    yield from _rings(piece.framework, units, voice)
+    warm = at_warmth(tall, COOL_CELSIUS, WARM_CELSIUS)
     words = voice.say(
         "sized at {cool} C and stood at {warm} C it grows by {share} %, to {height} high",
         cool=round(COOL_CELSIUS),
@@ -138,7 +154,7 @@ def _measuring(framework: Framework, shape: Shape, units: Units, voice: Voice) -
     )
     yield voice.say("Warmth"), words
     step = GAUGE_STEP_M[units]
-    larger = at_gauge_step(framework, shape, step)
+    larger = at_gauge_step(piece.framework, tall, step)
     words = voice.say(
         "sized {step} larger it is {height} high",
         step=length_words(step, units),
@@ -152,17 +168,9 @@ def _rings(framework: Framework, units: Units, voice: Voice) -> Iterator[Row]:
     for ring in ring_checks(framework):
         alike.setdefault((ring.outside_m, ring.low_m, ring.high_m), []).append(ring)
     for (outside_m, low_m, high_m), rings in alike.items():
-        said = (
-            mark("ring {rings}, laid round on the floor, is {length} across its outside")
-            if rings[0].measured
-            else mark(
-                "ring {rings}, laid round on the floor, is {length} across its outside "
-                "({low} to {high}, estimate)"
-            )
-        )
         words = voice.say(
-            said,
-            rings=voice.listed([ring.chain for ring in rings]),
+            _RING[len(rings) > 1, rings[0].measured],
+            rings=voice.tell(chains_in_runs([ring.chain for ring in rings])),
             length=size_words(outside_m, units),
             low=size_words(low_m, units),
             high=size_words(high_m, units),

@@ -18,6 +18,8 @@ AT = ("build", "assembly")
 WIDTHS: Mapping[str, str] = {"wall": "across", "arch": "span"}  # what says how wide a part is
 HEIGHTS: Mapping[str, str] = {"column": "rings", "wall": "up"}  # and how high
 
+FEET = (5, 4, 3)  # joints that the foot of a globe or of a solid has, the usual first
+
 
 def parts_of(data: Data) -> Sequence[Data]:
     """The parts of an assembly, as its file has them."""
@@ -91,6 +93,26 @@ def _key_of(part: Data, pattern: str, key: str) -> object:
     """The value of a key of a part's pattern that is given in place, or None."""
     keys = (part.get("build") or {}).get(pattern)
     return keys.get(key) if isinstance(keys, Mapping) else None
+
+
+def as_its_foot(data: Data) -> Iterator[Remedy]:
+    """A column that carries one part alone of as many balloons around as the foot of that may have:
+    a globe stands on five joints, a solid on three or four."""
+    for i, part in enumerate(parts_of(data)):
+        now = _key_of(part, "column", "around")
+        carried = [one["name"] for one in parts_of(data) if one.get("on") == part["name"]]
+        if now is None or len(carried) != 1:
+            continue
+        for around in FEET:
+            if around != now:
+                words = message(
+                    "build {part} of other rings, on which {other} stands: {right}",
+                    part=part["name"],
+                    other=carried[0],
+                    right=f"around: {around}",
+                )
+                put = Put((*AT, "parts", i, "build", "column", "around"), around)
+                yield Remedy(words, (put,))
 
 
 def columns_of_four(data: Data) -> Iterator[Remedy]:

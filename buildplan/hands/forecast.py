@@ -82,10 +82,8 @@ def height_of(piece: Evaluation) -> StandingHeight:
     heights = piece.shape.positions_m[:, 1]
     span = float(heights.max() - heights.min())
     sizes = _sizes_in(piece.framework, tuple(link.id for link in piece.framework.links))
-    found = piece.examination.sag
-    sag = 0.0 if found is None else min(found.value, piece.shape.height_m / 4)
     tall = piece.shape.height_m
-    return StandingHeight(sizes, span, tall - span, sag, tall - sag)
+    return StandingHeight(sizes, span, tall - span, piece.sag_m, piece.standing_height_m)
 
 
 def candidates(piece: Evaluation) -> Iterator[MeasuringChoice]:

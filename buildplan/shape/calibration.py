@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from buildplan.framework.model import Chain, Framework
-from buildplan.shape.model import FloatArray, Shape
+from buildplan.shape.model import FloatArray
 from buildplan.shape.roots import bisected
 
 ZERO_CELSIUS_K = 273.15
@@ -105,17 +105,18 @@ def warmth_factor(from_celsius: float, to_celsius: float) -> float:
     return float(ratio ** (1 / 3))
 
 
-def at_warmth(shape: Shape, from_celsius: float, to_celsius: float) -> SizeChange:
-    """Size of a piece that is sized at one temperature and stands at another."""
+def at_warmth(height_m: float, from_celsius: float, to_celsius: float) -> SizeChange:
+    """Height of a piece of `height_m` that is sized at one temperature and stands at another."""
     factor = warmth_factor(from_celsius, to_celsius)
-    return SizeChange(factor, shape.height_m * factor)
+    return SizeChange(factor, height_m * factor)
 
 
-def at_gauge_step(framework: Framework, shape: Shape, step_m: float) -> SizeChange:
-    """Size of a piece whose link balloons are all sized `step_m` larger (or smaller, negative).
+def at_gauge_step(framework: Framework, height_m: float, step_m: float) -> SizeChange:
+    """Height of a piece of `height_m` when its link balloons are all sized `step_m` larger (or
+    smaller, negative).
 
     The tie-to-tie length goes with the gauge; a piece of several sizes moves with their mean.
     """
     gauges = [framework.balloons[link.balloon].gauge_m for link in framework.links]
     factor = 1 + step_m / float(np.mean(gauges))
-    return SizeChange(factor, shape.height_m * factor)
+    return SizeChange(factor, height_m * factor)

@@ -37,6 +37,7 @@ def ties_worked_out(
         scene = SeatPlaces(framework, blocks)
         pairs = tuple(scene.pairs(seat))
         met = {name for name in seat.carriers if any(is_of_part(other, name) for _, other in pairs)}
+        met |= _tied_by_hand(framework, seat)
         if len(met) < len(seat.carriers):
             missed = [name for name in seat.carriers if name not in met]
             problems.append(_nothing_meets(seat, missed))
@@ -45,6 +46,19 @@ def ties_worked_out(
         found[seat.part] = pairs
         framework = replace(framework, ties=(*framework.ties, *map(Tie, pairs)))
     return WorkedOut(found, tuple(problems))
+
+
+def _tied_by_hand(framework: Framework, seat: Seat) -> set[str]:
+    """The carriers of a part that the file ties it to itself, by a knot or by a balloon."""
+    held = [tie.joints for tie in framework.ties]
+    held += [(link.start, link.finish) for link in framework.links]
+    return {
+        name
+        for name in seat.carriers
+        for joints in held
+        if any(is_of_part(joint, seat.part) for joint in joints)
+        and any(is_of_part(joint, name) for joint in joints)
+    }
 
 
 def _nothing_meets(seat: Seat, missed: Sequence[str]) -> Problem:

@@ -70,6 +70,25 @@ def few_runs(labels: Iterable[str]) -> Listing | None:
     return None
 
 
+def chains_in_runs(names: Iterable[str]) -> Listing:
+    """Chains in few words: `L.A to L.G and L.K`."""
+    told: list[Message | str] = []
+    places = enumerate(names)
+    for _, found in groupby(places, key=lambda one: _chain_run(*one)):
+        run = [name for _, name in found]
+        if len(run) < A_RUN:
+            told += run
+        else:
+            told.append(message("{first} to {last}", first=run[0], last=run[-1]))
+    return listing(told)
+
+
+def _chain_run(place: int, name: str) -> tuple[str, int]:
+    """What chains of one part have in common that follow one another."""
+    part, _, own = name.rpartition(".")
+    return part, _chain_number(own) - place
+
+
 def _order(label: str) -> tuple[str, int, str, int]:
     found = _LABEL.fullmatch(label)
     part, name, number = found.groups() if found else ("", label, "0")

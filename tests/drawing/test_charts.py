@@ -40,7 +40,7 @@ def test_no_ballast_is_asked_for_below_the_gust_that_tips() -> None:
 def test_heights_go_through_the_height_of_the_piece() -> None:
     likely, low, high = heights_m(frame())
     middle = likely[np.abs(GAUGE_STEPS).argmin()]
-    assert middle == pytest.approx(frame().shape.height_m)
+    assert middle == pytest.approx(frame().standing_height_m)
     assert (np.diff(likely) > 0).all()
     assert (low < likely).all()
     assert (likely < high).all()

@@ -78,6 +78,6 @@ def test_warmth_by_charles(warm: float, percent: float) -> None:
 def test_a_gauge_step_moves_the_height_in_proportion() -> None:
     piece = frame()
     shape = find_shape(piece)
-    change = at_gauge_step(piece, shape, 0.5 * 0.0254)
+    change = at_gauge_step(piece, shape.height_m, 0.5 * 0.0254)
     assert change.height_m / shape.height_m == pytest.approx(8.5 / 8)
-    assert at_warmth(shape, 20, 35).height_m > shape.height_m
+    assert at_warmth(shape.height_m, 20, 35).height_m > shape.height_m
