@@ -11,8 +11,15 @@ from buildplan.framework.model import Framework
 from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.constants import Constant
 from buildplan.shape.model import FloatArray
-from buildplan.shape.resting import RestingPose, best_pose, pose_on, poses_in_plane, poses_in_space
-from buildplan.shape.standing import masses
+from buildplan.shape.resting import (
+    RestingPose,
+    at_rest_on,
+    best_pose,
+    pose_on,
+    poses_in_plane,
+    poses_in_space,
+)
+from buildplan.shape.standing import masses, stand
 
 NO_FRONT_M = 0.02  # layers nearer than this to one another tell no front
 DIGITS_OF_A_METRE = 9
@@ -53,19 +60,21 @@ def upright(
     number = framework.place_number
     chosen = stand_on or framework.foot or end_feet(framework, positions_m)
     feet = [number[joint] for joint in chosen]
-    if feet and not top:
-        rotation = pose_on(np.array(feet), positions_m, flat).rotation
-        return as_placed(rotation) if framework.parts else rotation
     mass, where = masses(framework, bodies, positions_m, constants)
     centre = mass @ where / mass.sum()
-    middle = bodies.midpoints_m(positions_m)
+    if feet and not top:
+        pose = pose_on(np.array(feet), positions_m, flat)
+        if framework.parts:
+            return as_placed(pose.rotation)
+        placed = positions_m @ pose.rotation.T
+        placed[:, 1] -= bodies.lowest_m(placed)[:, 1].min()
+        if not stand(framework, bodies, placed, constants)[0].stands:
+            stable = _stable_poses(bodies, positions_m, centre, flat)
+            pose = at_rest_on(np.array(feet), pose, stable, bodies, positions_m)
+        return pose.rotation
     first = framework.braces[0].section if framework.braces else framework.places[:1]
     start = positions_m[[number[joint] for joint in first]].mean(axis=0)
-    poses: list[RestingPose] = (
-        poses_in_plane(middle, bodies.radius_m, centre)
-        if flat
-        else poses_in_space(bodies, positions_m, centre)
-    )
+    poses = _stable_poses(bodies, positions_m, centre, flat)
     if top:
         highest = positions_m[[number[joint] for joint in top]].mean(axis=0) - centre
 
@@ -76,6 +85,14 @@ def upright(
         poses = [pose for pose in poses if height(pose) == most]
     best = best_pose(poses, start)
     return np.eye(3) if best is None else best.rotation
+
+
+def _stable_poses(
+    bodies: LinkBodies, positions_m: FloatArray, centre_m: FloatArray, flat: bool
+) -> list[RestingPose]:
+    if flat:
+        return poses_in_plane(bodies.midpoints_m(positions_m), bodies.radius_m, centre_m)
+    return poses_in_space(bodies, positions_m, centre_m)
 
 
 def as_placed(rotation: FloatArray) -> FloatArray:

@@ -18,6 +18,7 @@ from buildplan.shape.model import FloatArray, IntArray
 
 EQUAL = 1e-3  # poses within this share of each other count as equally stable
 LEVEL = 0.1  # of a body's radius: how much higher a body may lie and still help to carry
+SETTLES_BY_RAD = 0.35  # about 20 degrees: farther from a pose than this is another way up
 FOOT_SPREAD = 0.05  # of the piece's size: feet nearer together than this count as one place
 
 
@@ -116,6 +117,34 @@ def pose_on(feet: IntArray, positions_m: FloatArray, in_plane: bool) -> RestingP
         rotation = _down(-upward)
         rotation = _facing(positions_m @ rotation.T) @ rotation
     return RestingPose(rotation, 0.0, lopsidedness(positions_m @ rotation.T))
+
+
+def at_rest_on(
+    feet: IntArray,
+    pose: RestingPose,
+    poses: Sequence[RestingPose],
+    bodies: LinkBodies,
+    at_m: FloatArray,
+) -> RestingPose:
+    """A pose on the joints `feet` as it comes to rest by itself: where one of two feet hangs above
+    the floor the piece, of joints `at_m` (joints, 3), goes over until that is down too. Of the
+    stable `poses` it is the nearest on bodies of those joints, `pose` itself where none is near."""
+    near = [one for one in poses if _apart_rad(one, pose) < SETTLES_BY_RAD]
+    of_feet = np.asarray(np.isin(bodies.ends, feet).any(axis=1))
+    on_them = [one for one in near if of_feet[_carrying(bodies, at_m @ one.rotation.T)].all()]
+    return min(on_them, key=lambda one: _apart_rad(one, pose), default=pose)
+
+
+def _carrying(bodies: LinkBodies, placed_m: FloatArray) -> IntArray:
+    """Numbers of the bodies of a placed piece that come down to the floor."""
+    low = bodies.lowest_m(placed_m)[:, 1]
+    return np.flatnonzero(low < low.min() + LEVEL * float(bodies.radius_m.mean()))
+
+
+def _apart_rad(one: RestingPose, other: RestingPose) -> float:
+    """The angle of the turn from one pose to another."""
+    cos = (float(np.trace(one.rotation @ other.rotation.T)) - 1) / 2
+    return float(np.arccos(np.clip(cos, -1.0, 1.0)))
 
 
 def poses_in_space(

@@ -179,6 +179,16 @@ def test_a_column_stands_on_its_first_section_and_an_arch_on_both() -> None:
     assert {"A1", "A26"} <= set(both)
 
 
+@pytest.mark.parametrize(("left", "right"), [(4, 6), (5, 4)])
+def test_an_arch_with_unlike_legs_comes_down_on_both(left: int, right: int) -> None:
+    """Set with its ends level on the whole, one of them hangs: it goes over until that is down."""
+    top = ["straight", "fan"] * 2 + ["straight", "fan_in"] * 2 + ["straight", "fan"] * 2
+    shape = find_shape(tube(["straight"] * left + top + ["straight"] * right, closed=False))
+    assert shape.standing.stands
+    assert len(shape.standing.feet_m) == 2
+    assert np.ptp(shape.standing.feet_m[:, 0]) > 0.5 * shape.width_m
+
+
 def test_a_piece_that_hangs_over_its_foot_does_not_stand() -> None:
     hook = tube(["straight"] * 3 + ["fan"] + ["straight"] * 6, closed=False)
     shape = find_shape(hook)
