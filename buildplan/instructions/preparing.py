@@ -111,7 +111,7 @@ def _two_by_two(context: Context, step: Step, mixed: bool) -> str:
     return sentences(
         held,
         say(
-            "Lead its neck twice round that of the second, bring its end back under its own second"
+            "A neck in each hand, lead the first twice round the other, back under its own second"
             " turn, and pull both snug."
         ),
     )

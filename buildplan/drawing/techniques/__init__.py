@@ -22,7 +22,7 @@ from buildplan.drawing.techniques.joints import balloons_brought, join_chains
 from buildplan.drawing.techniques.knots import chain_pairs, tie_off
 from buildplan.drawing.techniques.laying import lay_course
 from buildplan.drawing.techniques.locks import twist_lock
-from buildplan.drawing.techniques.pairs import hold_shut, pair_rounds, tie_pair
+from buildplan.drawing.techniques.pairs import hold_shut, pair_rounds, tie_pair, wrap_pair
 from buildplan.drawing.techniques.rings import close_ring
 from buildplan.drawing.techniques.short_chains import brace_chain
 from buildplan.drawing.techniques.tags import tag_joints
@@ -38,7 +38,7 @@ Technique = Callable[..., Picture]  # of a framework, for a voice; more argument
 TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
     {
         Kind.SIZE: (size_balloons, hold_shut),
-        Kind.PAIR: (tie_pair,),
+        Kind.PAIR: (wrap_pair, tie_pair),
         Kind.TIE_OFF: (tie_off,),
         Kind.CHAIN: (chain_pairs,),
         Kind.CLOSE_RING: (close_ring,),
@@ -101,11 +101,7 @@ def _moves_of(
     if first.kind is Kind.SIZE:
         return (size_balloons(framework, voice, first.balloon),)
     if first.kind is Kind.PAIR:
-        return (
-            pair_rounds(framework, voice)
-            if first.locks
-            else tie_pair(framework, voice, first.links),
-        )
+        return _pair_moves(framework, first, voice)
     if first.kind is Kind.TIE_OFF:
         return (tie_off(framework, voice, first.links[0]),)
     if first.kind is Kind.CHAIN and (
@@ -132,6 +128,13 @@ def _moves_of(
     if first.kind in {Kind.JOIN, Kind.LOCK}:
         return (_joint_move(framework, first, voice, shape),)
     return technique_pictures(framework, first.kind, voice)
+
+
+def _pair_moves(framework: Framework, first: Operation, voice: Voice) -> tuple[Picture, ...]:
+    """How two balloons are tied, once both are held shut."""
+    if first.locks:
+        return (pair_rounds(framework, voice),)
+    return tuple(draw(framework, voice, first.links) for draw in (wrap_pair, tie_pair))
 
 
 def _joint_move(

@@ -1,5 +1,6 @@
-"""A pair, neck to neck: the first balloon held shut while the second is sized, one neck led twice
-round the other, its end brought back under its own second turn, and the knot pulled snug."""
+"""A pair, neck to neck: the first balloon held shut while the second is sized, a neck pinched in
+either hand, one led twice round the other, its end brought back under its own second turn, and the
+knot pulled snug. That hands hold both necks shut until then is common practice, no source."""
 
 from __future__ import annotations
 
@@ -37,7 +38,8 @@ from buildplan.language.voice import Voice
 
 # Between which x the necks are, how high they lie in the two pictures of the knot; where the knot
 # pulled snug is, and the pair wrapped only once with its cross.
-NECKS, WRAPPED_Y, TUCKED_Y = (50.0, 170.0), 36.0, 92.0
+NECKS, WRAPPED_Y, TUCKED_Y = (50.0, 170.0), 84.0, 92.0
+HANDS = (57.0, 162.0)  # where these pinch the necks
 SNUG, LOW = 164.0, 30.0
 ONCE_AT = (2.0, 12.0), (57.0, 5.0)
 LOCK_HEIGHT = 62.0
@@ -93,13 +95,13 @@ def _placed(points: Sequence[tuple[float, float, int]], colour: str, y: float) -
 
 
 def hold_shut(framework: Framework, voice: Voice, links: Sequence[str] = ()) -> Picture:
-    """How one person ties a pair: the first balloon's neck twisted and held shut while the second
-    is sized, then one neck led twice round the other."""
+    """How one person keeps the air in two balloons: the first one's neck twisted and held shut
+    while the second is sized, then a neck pinched in either hand."""
     one, other, neck, (mine, yours) = _pair_of(framework, links)
     twisted = Strand(((52, 101, 0), (66, 101, 0), (82, 101, 0)), one)
-    wrap, core = wrapped_strands(one, neck, WRAPPED_Y)
-    left, right = NECKS
-    y = WRAPPED_Y
+    y = 36.0
+    first = Strand(((50, y, 0), (72, y, 0), (92, y + 10, 1), (118, y + 13, 1)), one)
+    second = Strand(((170, y, 0), (148, y, 0), (128, y - 4, 0), (102, y - 10, 0)), neck)
     marks: list[Mark] = [
         *link((6, 101), (52, 101), 42, one, sign=mine),
         *weave([twisted]),
@@ -108,26 +110,62 @@ def hold_shut(framework: Framework, voice: Voice, links: Sequence[str] = ()) -> 
         *pinching_hand((70, 101), -62),
         *in_gauge(GAUGE_AT, GAUGE_RADIUS, other),
         *pinching_hand(GAUGE_AT, 12),
-        *link((4, y), (left, y), 42, one, sign=mine),
-        *link((right, y), (216, y), 42, other, sign=yours),
-        *weave([core, wrap]),
-        *lip(core),
-        *lip(wrap),
+        *link((4, y), (50, y), 42, one, sign=mine),
+        *link((170, y), (216, y), 42, other, sign=yours),
+        *weave([second, first]),
+        *_twist((51.0, y)),
+        *_twist((160.0, y)),
+        *lip(first),
+        *lip(second),
+        *_both_hands(y, (66.0, 153.0)),
         *badge((10, 131), "1"),
         *badge((118, 131), "2"),
         *badge((10, 66), "3"),
         words((22, 128), voice.say("twist, hold shut"), "start"),
         words((130, 128), voice.say("size the second"), "start"),
-        words((92, 12), "1"),
-        words((124, 12), "2"),
-        words((153, 2), voice.say("twice round"), "start"),
+        words((22, 63), voice.say("pinch both"), "start"),
     ]
     return picture(
         marks,
         voice.say(
             "Tying a pair alone. One: the first balloon is sized, its neck twisted and held shut"
-            " between two fingers. Two: the second is sized meanwhile. Three: the first neck goes"
-            " twice round the other, over, behind, over, behind."
+            " between two fingers. Two: the second is sized meanwhile. Three: its neck is twisted"
+            " too, and each hand pinches one neck beside its balloon, the free ends between them."
+        ),
+    )
+
+
+def _both_hands(y: float, at: tuple[float, float] = HANDS) -> list[Mark]:
+    """A hand from below at either neck, thumb towards the knot."""
+    left, right = at
+    return [
+        *pinching_hand((left, y + 2), -100),
+        *pinching_hand((right, y + 2), -80, thumb_left=True),
+    ]
+
+
+def wrap_pair(framework: Framework, voice: Voice, links: Sequence[str] = ()) -> Picture:
+    """One neck of a pair led twice round the other, both held shut the while."""
+    one, other, neck, (mine, yours) = _pair_of(framework, links)
+    wrap, core = wrapped_strands(one, neck, WRAPPED_Y)
+    (left, right), y = NECKS, WRAPPED_Y
+    marks: list[Mark] = [
+        *link((4, y), (left, y), 42, one, sign=mine),
+        *link((right, y), (216, y), 42, other, sign=yours),
+        *weave([core, wrap]),
+        *lip(core),
+        *lip(wrap),
+        *_both_hands(y),
+        *badge((10, 131), "4"),
+        words((22, 128), voice.say("twice round"), "start"),
+        words((92, y - 25), "1"),
+        words((124, y - 25), "2"),
+    ]
+    return picture(
+        marks,
+        voice.say(
+            "Each hand still pinches one neck. The first neck goes twice round the other, over,"
+            " behind, over, behind."
         ),
     )
 
@@ -162,7 +200,7 @@ def tie_pair(framework: Framework, voice: Voice, links: Sequence[str] = ()) -> P
     ]
     mistake = links_wrapped_once((one, other), neck, (mine, yours), voice)
     drawn = picture(
-        [*balloons, *_pair_knots(one, neck, voice), *badge((10, 131), "4")],
+        [*balloons, *_pair_knots(one, neck, voice), *_both_hands(y), *badge((10, 131), "5")],
         voice.say(
             "Two link balloons tied neck to neck. One neck goes round the other twice: over,"
             " behind, over, behind. Its end then comes back under its own second turn and is pulled"
