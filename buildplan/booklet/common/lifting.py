@@ -45,11 +45,19 @@ def first_lift_notice(
 
 
 def all_locked(book: Book) -> list[str]:
-    """What is to be ticked before it is lifted; nothing for a piece that keeps its shape."""
-    lifts, voice = _lifts(book), book.voice
-    if not lifts:
-        return []
-    return [voice.say("All of it is tied and locked: {steps}", steps=_done(lifts, book))]
+    """What is to be ticked before it is lifted, part by part; nothing for a piece that keeps its
+    shape."""
+    voice = book.voice
+    return [
+        voice.say(
+            "Part {part} is tied and locked, up to and with step {step}",
+            part=one.part,
+            step=one.last,
+        )
+        if one.part
+        else voice.say("All of it is tied and locked, up to and with step {step}", step=one.last)
+        for one in _lifts(book)
+    ]
 
 
 def _job_done(lifts: Sequence[FirstLift], book: Book, job_of: Mapping[int, int]) -> str:
