@@ -47,7 +47,7 @@ STANDS, STANDING_LINES = (96.0, 66.0), 4
 FEWEST_ROWS = 4  # of joints in a table; so many chains have room beside the small picture
 ROW_HIGH = 16.0  # of the table, about
 OVER = 12.0  # that words may be longer than the pictures beside them
-COLUMNS, PAD = (0.25, 0.23, 0.52), 1.4
+COLUMNS, PAD = (0.22, 0.18, 0.6), 1.4
 
 
 def is_tabled(book: Book, step: Step) -> bool:
