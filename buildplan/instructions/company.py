@@ -11,6 +11,7 @@ from buildplan.framework.model import Brace
 from buildplan.instructions.coming import coming, is_first, is_flat
 from buildplan.instructions.context import Context
 from buildplan.instructions.folding import folds_up
+from buildplan.instructions.setting_up import high_ties, is_tying
 from buildplan.language.phrases import number_ranges
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Access, Kind, Step
@@ -42,6 +43,7 @@ def people_of_steps(context: Context) -> tuple[int, ...]:
         # of two who work at a joint one stands on what somebody else has to hold
         three = held and bool(HIGH & step.ways.keys())
         most = max(operation.people for operation in step.operations)
+        most += is_tying(step) and bool(high_ties(context, step))  # who holds what one stands on
         found.append(max(1 + two + three, most))
     return tuple(found)
 

@@ -178,8 +178,8 @@ def high_up(context: Context, step: Step) -> Iterator[str]:
     voice, told = context.voice, context.figures.set_up
     if told is None:
         return
-    names = [context.framework.tie_of[op.joints[0]].name for op in step.of_kind(Kind.JOIN)]
-    high = [name for name in names if name in told.high and name not in told.higher]
+    names, reached_high = _ties_at(context, step), high_ties(context, step)
+    high = [name for name in reached_high if name not in told.higher]
     if high == names and len(names) > 1:
         yield voice.say(
             "The joints tied here are high: work from a steady step stool, and have somebody"
@@ -199,6 +199,16 @@ def high_up(context: Context, step: Step) -> Iterator[str]:
             " for it, as your local rules ask.",
             joints=voice.listed(higher),
         )
+
+
+def high_ties(context: Context, step: Step) -> list[str]:
+    """The names of the ties of a step that are out of reach from the floor."""
+    told = context.figures.set_up
+    return [name for name in _ties_at(context, step) if told and name in told.high]
+
+
+def _ties_at(context: Context, step: Step) -> list[str]:
+    return [context.framework.tie_of[op.joints[0]].name for op in step.of_kind(Kind.JOIN)]
 
 
 def lie_together(context: Context, step: Step) -> Iterator[str]:

@@ -104,7 +104,7 @@ def test_every_word_of_a_table_is_told_before_it(text: str) -> None:
 
 
 def test_a_move_is_shown_once(book: Book) -> None:
-    assert len(hand_moves(book)) == 4  # a heading, the words; a brace; a lock beside a free end
+    assert len(hand_moves(book)) == 2  # a brace; a lock beside a free end
 
 
 def test_a_bar_between_letters_is_laid_without_a_plan_of_braces(tmp_path: Path) -> None:

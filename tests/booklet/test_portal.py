@@ -164,6 +164,20 @@ def test_a_crew_reads_an_equal_part_once(book: Book) -> None:
         for words in ("face the front", "Tie ballast", "people take it at both sides")
     ]
     assert order == sorted(order)
+    # the ties stand under pictures from the side from which they are tied
+    ties = text[text.index("Tie in this order") : text.index("Ties between parts: 8 of 8")]
+    sides = re.findall(r"From the (front|back)\.", ties)
+    assert sorted(sides) == ["back", "back", "front", "front"]
+    assert all(" + ".join(tie.joints) in ties for tie in crew.framework.ties)
+    # a job has the times of its bar at its head
+    told = text[: text.index("Estimates for practised")].split("Begin at the latest")[-1]
+    bars = re.findall(r"(?<![\d:])(\d+) [A-Z][^–]*? (\d+:\d\d – \d+:\d\d)", told)
+    assert len(bars) == 11
+    alike = {9, 10, 11}  # of the second column
+    for number, times in bars:
+        named = re.search(rf"Job {number}: [^–]*? (\d+:\d\d – \d+:\d\d)", text)
+        assert (named is None) == (int(number) in alike)
+        assert named is None or named[1] == times
 
 
 def test_the_first_of_equal_parts_says_how_many(book: Book) -> None:

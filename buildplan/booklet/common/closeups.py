@@ -63,7 +63,7 @@ def plan_views(book: Book) -> Views:
     return Views(
         progress,
         {
-            step.number: tuple(_closeups(book, progress, step))
+            step.number: tuple(closeups_of(book, progress, step))
             for step in book.steps
             if step.kind in ON_THE_PIECE and spur_of_step(book, step) is None
         },
@@ -81,7 +81,8 @@ def _ties(turn: Turn) -> bool:
     return any(operation.kind in ON_THE_PIECE for operation in turn.operations)
 
 
-def _closeups(book: Book, progress: BuildProgress, step: Step) -> Iterator[CloseUp]:
+def closeups_of(book: Book, progress: BuildProgress, step: Step) -> Iterator[CloseUp]:
+    """The close-ups of a step on the piece, in the order in which their work is done."""
     if step.kind is Kind.JOIN:
         coming = [number for number, turn in enumerate(step.turns) if not _ties(turn)]
         tying = [number for number, turn in enumerate(step.turns) if _ties(turn)]

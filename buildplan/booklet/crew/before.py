@@ -17,6 +17,7 @@ from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.crew.arriving import ballast_table
 from buildplan.booklet.crew.standing_so_far import turn_lines
 from buildplan.booklet.crew.tags import tags_told
+from buildplan.booklet.crew.when import JobTimes, job_heading, line_starts
 from buildplan.business.buying.packing import Bag
 from buildplan.business.buying.shopping import packs_words
 from buildplan.design.measures import gauged_words
@@ -36,15 +37,19 @@ CLOSE_ROWS = 1.2
 LONGEST_LIST = 40  # letters of a list of joints: of more, a job or a list names them
 
 
-def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Flowable]:
+def preparing(
+    book: Book, work: Sequence[Job], packed: Sequence[Bag], times: JobTimes
+) -> list[Flowable]:
     """What is sized and tied in the workshop, and what goes into which bag."""
     voice = book.voice
     blocks = _balloons(book)
     first = next((job for job in work if job.portable), None)
     blocks += code_at_step(book, first.steps[0]) if first else []
     portable = [job for job in work if job.portable]
-    for short, several in groupby(portable, key=lambda job: len(_lines(book, job.steps)) == 1):
-        told = [_job(book, job) for job in several]
+    for short, several in groupby(
+        portable, key=lambda job: len(_lines(book, job.steps, times)) == 1
+    ):
+        told = [_job(book, job, times) for job in several]
         blocks += in_pairs(book.paper, told) if short else [b for one in told for b in one]
     rows = tuple(
         (
@@ -94,11 +99,12 @@ def preparing(book: Book, work: Sequence[Job], packed: Sequence[Bag]) -> list[Fl
     return blocks
 
 
-def _job(book: Book, job: Job) -> list[Flowable]:
+def _job(book: Book, job: Job, times: JobTimes) -> list[Flowable]:
     """A job under its name, a line to tick for each of its steps."""
     title = job_title(book.voice, job, book.told)
     name = book.voice.say("Job {number}: {title}", number=job.number, title=title)
-    return [heading(name), Items(tuple(_lines(book, job.steps)), ticked=True, gap=2.5)]
+    lines = tuple(_lines(book, job.steps, times))
+    return [job_heading(name, job, times), Items(lines, ticked=True, gap=2.5)]
 
 
 def _balloon(book: Book, balloon: BalloonType, colour: str) -> str:
@@ -155,12 +161,14 @@ def _gauge(book: Book, balloon: BalloonType) -> str:
     return book.voice.tell(gauged_words(balloon.gauge_m, book.units))
 
 
-def _lines(book: Book, steps: Sequence[Step]) -> list[str]:
-    """A line for each step, and one for each turn that says something of its own."""
+def _lines(book: Book, steps: Sequence[Step], times: JobTimes) -> list[str]:
+    """A line for each step, with when it begins, and one for each turn that says something of its
+    own."""
     lines = []
-    for step in steps:
+    starts = line_starts([step.number for step in steps], times)
+    for step, begins in zip(steps, starts, strict=True):
         title = f"{strong(book.told(step).title)}{plain(_one_colour(book, step))}"
-        lines.append(f"{title}. {plain(book.told(step).check)}")
+        lines.append(" ".join(filter(None, (f"{title}. {plain(book.told(step).check)}", begins))))
         if len(step.turns) > 1 and not _all_alike(book, step):
             lines += turn_lines(book, step)
     return lines

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable
+from collections.abc import Hashable, Sequence
 
 from reportlab.platypus import Flowable
 
@@ -23,35 +23,37 @@ from buildplan.framework.model import Cell
 from buildplan.instructions.kneeling import closing, locked_from_outside
 from buildplan.language.phrases import sentences
 
-HEIGHT, GAP = 132.0, 12.0
-MOST_ABREAST = 3
+HEIGHT, LARGE = 132.0, 176.0
+GAP, MOST_ABREAST = 12.0, 3
 SHORT_LABELS, MOST_LARGER = 11.0, 1.5  # radius of discs with labels like A12; longer ones need more
 NAMED = {cells_of.TIP: TIP, cells_of.DIP: DIP}
 
 
-def corners_drawn(book: Book) -> list[Flowable]:
+def corners_drawn(book: Book, after: Sequence[Flowable] = ()) -> list[Flowable]:
     """Each kind of corner once for every way in which it is tied: which joints are left out, which
-    balloon is shared; and what is different where a tube closes."""
+    balloon is shared; and what is different where a tube closes. What is told `after` them stands
+    in what is left of their last row, if that is not taken."""
     first: dict[Hashable, Cell] = {}
     for cell in book.framework.cells:
         if cell.kind != STRAIGHT:
             first.setdefault(_tied_so(book, cell), cell)
     across = _abreast(book, len(first))
     gap = GAP if across == MOST_ABREAST else COLUMN_GAP
+    high = HEIGHT if across == MOST_ABREAST else LARGE
     larger = min(max(1.0, joint_radius(book.framework) / SHORT_LABELS), MOST_LARGER)
     enlarged = book.paper.picture_scale
     wide = (book.paper.measure - gap * (across - 1)) / across / enlarged
     drawn: list[list[Flowable]] = [
         [Shown(picture, enlarged, after=2.0), *_called(book, cell)]
         for cell in first.values()
-        for picture in _drawn(book, cell, (wide, HEIGHT * larger))
+        for picture in _drawn(book, cell, (wide, high * larger))
     ]
     last, closed = len(drawn) % across, _closed(book)
-    if last:
-        drawn += [closed, *([[]] * (across - last - 1))]  # what is left of the last row
+    if last:  # what is left of the last row
+        drawn += [closed or [*after], *([[]] * (across - last - 1))]
     rows = [drawn[at : at + across] for at in range(0, len(drawn), across)]
     shown = [Columns(row, gap=gap, after=4.0) for row in rows]
-    return [*shown, *([] if last else closed)]
+    return [*shown, *([] if last else closed), *([] if last and not closed else after)]
 
 
 def _abreast(book: Book, kinds: int) -> int:

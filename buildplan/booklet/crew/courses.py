@@ -17,6 +17,7 @@ from buildplan.booklet.common.ballasting import (
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.holding import while_it_grows
 from buildplan.booklet.crew.standing_so_far import standing
+from buildplan.booklet.crew.when import JobTimes, line_starts
 from buildplan.document.blocks import Items, Words
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
@@ -34,13 +35,20 @@ def is_of_courses(job: Job) -> bool:
     return bool(job.rows) and all(row.head.course for row in job.rows)
 
 
-def course_blocks(book: Book, job: Job) -> list[Flowable]:
-    """Each course of a job: its chains as a table, its joints in one line, its check."""
+def course_blocks(book: Book, job: Job, times: JobTimes) -> list[Flowable]:
+    """Each course of a job: its chains as a table, its joints in one line with when they are begun,
+    its check."""
     by_course = groupby(job.steps, key=lambda step: step.operations[0].course)
-    return [block for _, steps in by_course for block in _course(book, tuple(steps))]
+    courses = [tuple(steps) for _, steps in by_course]
+    starts = line_starts([steps[0].number for steps in courses], times)
+    return [
+        block
+        for steps, begins in zip(courses, starts, strict=True)
+        for block in _course(book, steps, begins)
+    ]
 
 
-def _course(book: Book, steps: Sequence[Step]) -> list[Flowable]:
+def _course(book: Book, steps: Sequence[Step], begins: str) -> list[Flowable]:
     voice = book.voice
     chains = tuple(
         (strong(unbroken(row.name)), plain(row.said))
@@ -60,7 +68,7 @@ def _course(book: Book, steps: Sequence[Step]) -> list[Flowable]:
             if locked
             else voice.say("Join one after another: {joints}", joints=strong(in_order))
         )
-        lines.append(told)
+        lines.append(" ".join(filter(None, (told, begins))))
     if brought:
         lines.append(
             voice.say(

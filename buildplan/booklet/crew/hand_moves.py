@@ -54,12 +54,15 @@ class _Move:
 
 
 def hand_moves(book: Book) -> list[Flowable]:
-    """The words of the work, then every hand move that the piece takes on site."""
+    """Every hand move that the piece takes on site."""
     found = [*_moves(book)]
     rows = _in_rows(found, ABREAST if is_wide(book.paper) else 1)
-    blocks = [block for row in rows for block in _row(book, row)]
-    name = heading(book.voice.say("How it is tied"))
-    return [name, Words(_words(book)), *blocks]
+    return [block for row in rows for block in _row(book, row)]
+
+
+def words_told(book: Book) -> list[Flowable]:
+    """The words of the work and what they mean, where no picture's name tells it."""
+    return [heading(book.voice.say("How it is tied")), Words(_words(book))]
 
 
 def _words(book: Book) -> str:

@@ -15,6 +15,7 @@ from buildplan.booklet.crew.front import front
 from buildplan.booklet.crew.runs import assembling
 from buildplan.booklet.crew.schedule import schedule
 from buildplan.booklet.crew.standing import while_standing
+from buildplan.booklet.crew.when import job_times
 from buildplan.business.buying.packing import bags
 from buildplan.document.blocks import Shown
 from buildplan.document.paper import Paper, landscape
@@ -38,15 +39,20 @@ def crew_sections(book: Book) -> list[Section]:
     plan = timetable(
         book.steps, crew_of(book.facts.crew), {str(k): v for k, v in book.design.labour.items()}
     )
+    times = job_times(work, plan)
     packed = bags(book.framework, voice)
     parts: list[tuple[str, Sequence[Flowable]]] = [
         (book.facts.name, front(book, plan)),
         (
             voice.say("Beforehand: prepare, pack and load"),
-            [*preparing(book, work, packed), *loading(book, work), *does_it_fit(book, packed)],
+            [
+                *preparing(book, work, packed, times),
+                *loading(book, work),
+                *does_it_fit(book, packed),
+            ],
         ),
         (voice.say("Who does what when"), schedule(book, work, plan)),
-        (voice.say("On the floor"), assembling(book, work)),
+        (voice.say("On the floor"), assembling(book, work, times)),
         (
             voice.say("While it stands, and taking it down"),
             while_standing(book),

@@ -19,12 +19,13 @@ FEWEST = 2  # so many equal braces are worth a line together
 class RunLine:
     """A line of the table: what is tied (braces by their numbers), the kind of cell that it
     finishes, the joints in order (of several braces those of the first and of the last), and
-    those that are locked then."""
+    those that are locked then; `step` is the number of the step in which it begins."""
 
     name: str
     cell: str
     joints: str
     locks: str
+    step: int
     several: bool = False
 
 
@@ -89,6 +90,7 @@ def _in_a_row(book: Book, braces: Sequence[RunRow]) -> RunLine:
         "",
         first_to_last(voice, " ".join(first), " ".join(last)),
         locks,
+        braces[0].step.number,
         several=True,
     )
 
@@ -107,7 +109,7 @@ def _line(book: Book, row: RunRow, singles: Sequence[RunRow]) -> RunLine:
     if len(locked) > 1 and set(locked) == named:
         locks = voice.say_in("which joints to lock", "each")
     name = said.name if row.brace is None else voice.whole(row.brace)
-    return RunLine(name, said.cell, clauses(voice, joints), locks)
+    return RunLine(name, said.cell, clauses(voice, joints), locks, row.step.number)
 
 
 def _tersely(book: Book, row: RunRow, words: str) -> str:

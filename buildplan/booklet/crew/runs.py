@@ -16,12 +16,14 @@ from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.crew.corners import corners_drawn
 from buildplan.booklet.crew.courses import course_blocks, is_of_courses
 from buildplan.booklet.crew.equal_parts import equal_part, equal_part_blocks
-from buildplan.booklet.crew.hand_moves import hand_moves
+from buildplan.booklet.crew.hand_moves import hand_moves, words_told
 from buildplan.booklet.crew.laying import floor_lines, is_laid_by_plan, laid_out
 from buildplan.booklet.crew.run_lines import RunLine, run_lines
 from buildplan.booklet.crew.standing_so_far import standing
 from buildplan.booklet.crew.standing_up import stood_up
-from buildplan.document.blocks import Items, Shown, Words, heading
+from buildplan.booklet.crew.ties import ties_of_parts
+from buildplan.booklet.crew.when import JobTimes, job_heading, later_bars
+from buildplan.document.blocks import Items, Shown, Words
 from buildplan.document.layout import Columns, Sparing, in_pairs, is_wide
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
@@ -58,11 +60,11 @@ LONGEST_BESIDE = 220  # letters of what is told in half the width, its markup am
 LONGEST_NAME = 20  # letters of a name that stays on one line
 
 
-def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
-    """The jobs on site: each run of braces a table beside one picture."""
+def assembling(book: Book, work: Sequence[Job], times: JobTimes) -> list[Flowable]:
+    """The jobs on site: each run of braces a table beside one picture, and when it begins."""
     first = next((job for job in work if not job.portable), None)
     blocks = code_at_step(book, first.steps[0]) if first else []
-    blocks += corners_drawn(book)
+    blocks += corners_drawn(book, words_told(book))
     blocks += hand_moves(book)
     job_of = {step.number: job.number for job in work for step in job.steps}
     before = _to_be_read(book, work, job_of)
@@ -73,7 +75,7 @@ def assembling(book: Book, work: Sequence[Job]) -> list[Flowable]:
             continue
         on_site = [job for job in run if not job.portable]
         for short, several in groupby(on_site, key=lambda job: _is_short(book, job)):
-            told = [_told(book, job, before.get(job.number, ())) for job in several]
+            told = [_told(book, job, times, before.get(job.number, ())) for job in several]
             blocks += in_pairs(book.paper, told) if short else [b for one in told for b in one]
     return blocks
 
@@ -86,20 +88,21 @@ def _is_short(book: Book, job: Job) -> bool:
     return not job.rows and len(lines) == 1 and len(lines[0]) <= LONGEST_BESIDE
 
 
-def _told(book: Book, job: Job, before: Sequence[Flowable]) -> list[Flowable]:
+def _told(book: Book, job: Job, times: JobTimes, before: Sequence[Flowable]) -> list[Flowable]:
     """A job under its name; what must be known `before` it stands there too."""
     voice = book.voice
     title = job_title(voice, job, book.told)
     name = voice.say("Job {number}: {title}", number=job.number, title=title)
+    head = job_heading(name, job, times)
     if is_of_courses(job):
-        told = _beside_picture(book, course_blocks(book, job), job)
+        told = _beside_picture(book, course_blocks(book, job, times), job)
     elif job.kind is JobKind.STAND_UP and len(job.steps) == 1:
         told = tuple(stood_up(book, job.steps[0]))
     elif any(row.kind is not Kind.LAY for row in job.rows):
-        told = _run(book, job)
+        told = _run(book, job, times)
     else:
-        return [heading(name), *laid_out(book, job.steps, before)]
-    return [heading(name), *before, *told]
+        return [head, *laid_out(book, job.steps, before)]
+    return [head, *before, *told]
 
 
 def _to_be_read(
@@ -121,7 +124,7 @@ def _to_be_read(
     return {0: notice, **{job.number: how for job in reads[:1]}}
 
 
-def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
+def _run(book: Book, job: Job, times: JobTimes) -> tuple[Flowable, ...]:
     voice = book.voice
     laid = [step for step in job.steps if step.kind is Kind.LAY]
     told = run_lines(book, [row for row in job.rows if row.kind is not Kind.LAY])
@@ -130,8 +133,9 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
     counted = f"{clauses(voice, standing(book, job.steps))}."
     table: list[Flowable] = [
         *_put_together(book, job.steps),
-        *(_ties(book, ties) if tied else [_table(book, job, told)]),
+        *([] if tied else [_table(book, job, told, times)]),
     ]
+    drawn = ties_of_parts(book, [step for step in job.steps if is_tying(step)]) if tied else []
     check = Words(
         voice.say(
             "{check} {counts}",
@@ -139,20 +143,23 @@ def _run(book: Book, job: Job) -> tuple[Flowable, ...]:
             counts=plain(sentences(*job_checks(book.context, job.steps), counted)),
         )
     )
-    return (*(laid_out(book, laid, ()) if laid else ()), *_beside_picture(book, table, job), check)
+    beside = _beside_picture(book, table, job) if table else ()
+    return (*(laid_out(book, laid, ()) if laid else ()), *beside, *drawn, check)
 
 
-def _table(book: Book, job: Job, told: Sequence[RunLine]) -> Grid:
-    """The lines of a run: what is tied, along which joints, and which are locked then."""
+def _table(book: Book, job: Job, told: Sequence[RunLine], times: JobTimes) -> Grid:
+    """The lines of a run: what is tied, along which joints, and which are locked then; when it is
+    gone on with after a break."""
     voice = book.voice
     with_locks = any(line.locks for line in told)
+    starts = later_bars(job, [line.step for line in told], times)
     rows = tuple(
         (
-            " ".join(filter(None, (strong(_unparted(line.name)), plain(line.cell)))),
+            " ".join(filter(None, (strong(_unparted(line.name)), plain(line.cell), begins))),
             plain(line.joints),
             *((plain(line.locks),) if with_locks else ()),
         )
-        for line in told
+        for line, begins in zip(told, starts, strict=True)
     )
     tied = any(row.kind in (Kind.BRACE, Kind.SINGLE) for row in job.rows)
     head = (
@@ -162,15 +169,6 @@ def _table(book: Book, job: Job, told: Sequence[RunLine]) -> Grid:
     )
     shares = (32, 130, 48) if with_locks else (48, 114)
     return Grid(head, rows, shares, pad=CLOSEST_ROWS, after=5, ticked=True)
-
-
-def _ties(book: Book, ties: Sequence[Sequence[str]]) -> list[Flowable]:
-    """Joints of parts that are tied to one another, in their order."""
-    told = book.voice.say("Tie in this order, one lock round all the knots of each:")
-    lines = [strong(" + ".join(joints)) for joints in ties]
-    half = (len(lines) + 1) // 2 if is_wide(book.paper) else len(lines)
-    lists = [Items(some, ticked=True, gap=2) for some in (lines[:half], lines[half:]) if some]
-    return [Words(plain(told)), Columns([[one] for one in lists], after=4)]
 
 
 def _put_together(book: Book, steps: Sequence[Step]) -> list[Flowable]:

@@ -7,7 +7,15 @@ from collections.abc import Sequence
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.crew.times import axis, clock, job_bar, place_name, timed_jobs, who_words
+from buildplan.booklet.crew.times import (
+    axis,
+    clock,
+    job_bar,
+    place_name,
+    timed_jobs,
+    who_words,
+    worked_at,
+)
 from buildplan.document.blocks import Shown, Words, heading
 from buildplan.document.layout import is_wide
 from buildplan.document.tables import LEAST_SIDE, Grid
@@ -18,7 +26,7 @@ from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
 from buildplan.language.phrases import people_counted, sentences
 from buildplan.sequence.jobs import Job
-from buildplan.sequence.model import Kind
+from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.stretches import Stretch
 from buildplan.sequence.timetable import RESERVE, PlaceWork, Timetable, WorkPlace
 
@@ -38,8 +46,11 @@ def schedule(book: Book, work: Sequence[Job], plan: Timetable) -> list[Flowable]
         "free comes over.",
         reserve=voice.percent(RESERVE),
     )
+    same = voice.say(
+        "The same times stand at the head of each job; a line with a time of its own begins then."
+    )
     called = [_called_in(book, work, part) for part in plan.parts]
-    return [*blocks, Words(sentences(*called, plain(told)))]
+    return [*blocks, Words(sentences(*called, plain(told), plain(same)))]
 
 
 def _part(book: Book, work: Sequence[Job], part: PlaceWork) -> list[Flowable]:
@@ -97,18 +108,8 @@ def _table(book: Book, work: Sequence[Job], part: PlaceWork) -> Grid:
 def _bar(book: Book, part: PlaceWork, some: Sequence[Stretch]) -> list[Flowable]:
     """The line of a job, with its bars."""
     number = some[0].job.number
-    return [Shown(job_bar(part, _times(some), BAR_WIDE, number, book.voice), after=0)]
-
-
-def _times(some: Sequence[Stretch]) -> list[tuple[float, float]]:
-    """When a job is worked at, each time once."""
-    found: list[tuple[float, float]] = []
-    for one in sorted(some, key=lambda one: one.start):
-        if found and one.start <= found[-1][1]:
-            found[-1] = found[-1][0], max(found[-1][1], one.finish)
-        else:
-            found.append((one.start, one.finish))
-    return found
+    helped = _helped(book, part, some[0].job)
+    return [Shown(job_bar(part, worked_at(some), BAR_WIDE, number, book.voice, helped), after=0)]
 
 
 def _who(book: Book, some: Sequence[Stretch]) -> str:
@@ -127,27 +128,45 @@ def _who(book: Book, some: Sequence[Stretch]) -> str:
 
 
 def _more(book: Book, job: Job) -> int:
-    """How many people a job takes beside the crew."""
-    most = max(op.people for step in job.steps for op in step.operations)
-    return max(0, most - book.facts.crew)
+    """How many people a job takes beside the crew: who lifts, and who holds a stool."""
+    return max(0, max(_people(book, step) for step in job.steps) - book.facts.crew)
+
+
+def _people(book: Book, step: Step) -> int:
+    return book.people[step.number - 1]
+
+
+def _helped(book: Book, part: PlaceWork, job: Job) -> list[tuple[float, float]]:
+    """When a job takes more people than the crew has: the steps that do, put together where one
+    follows the other."""
+    found: list[tuple[float, float]] = []
+    for step in job.steps:
+        if _people(book, step) <= book.facts.crew or step.number not in part.step_times:
+            continue
+        start, finish = part.step_times[step.number]
+        if found and start <= found[-1][1]:
+            found[-1] = found[-1][0], max(finish, found[-1][1])
+        else:
+            found.append((start, finish))
+    return found
 
 
 def _called_in(book: Book, work: Sequence[Job], part: PlaceWork) -> str:
     """Markup: from when help has to be there, for jobs that take more people than the crew has."""
     voice = book.voice
-    short = [one for one in timed_jobs(part, work) if _more(book, one.job)]
+    numbers = {one.job.number: one.job for one in timed_jobs(part, work)}
+    short = [job for _, job in sorted(numbers.items()) if _more(book, job)]
     if not short:
         return ""
-    most = max(_more(book, one.job) for one in short)
-    return voice.say_count(
+    most = max(_more(book, job) for job in short)
+    begins = min(start for job in short for start, _ in _helped(book, part, job))
+    told = voice.say_count(
         "From {start} on {number} more person has to be there: {jobs}.",
         "From {start} on {number} more people have to be there: {jobs}.",
         most,
-        start=strong(clock(min(one.start for one in short))),
-        jobs=voice.listed(
-            [
-                voice.say("job {number}", number=number)
-                for number in sorted({one.job.number for one in short})
-            ]
-        ),
+        start=strong(clock(begins)),
+        jobs=voice.listed([voice.say("job {number}", number=job.number) for job in short]),
     )
+    if not is_wide(book.paper):
+        return told
+    return sentences(told, voice.say("While they are needed the bar has a dark line."))

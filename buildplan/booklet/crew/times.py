@@ -20,6 +20,7 @@ LANE_GAP = 3.0  # below a bar; a number may stand above it
 LESSER = frozenset({Kind.SINGLE, Kind.TAG, Kind.LAY, Kind.SETTLE})  # done on the way
 GRIDS = (5, 10, 15, 30, 60, 120, 240, 480)
 BAR_HIGH, LEAST_APART = 12.0, 38.0  # of a job's own line; of the times above it
+HELPED_HIGH = 5.0  # of the dark line in a bar
 MOST_LANES = 12
 
 
@@ -49,6 +50,17 @@ def act_word(kind: Kind, voice: Voice) -> str:
 def timed_jobs(part: PlaceWork, jobs: Sequence[Job]) -> tuple[Stretch, ...]:
     """The jobs of a part by the time at which they begin: each as often as it is taken up."""
     return stretches(part, [jobs])
+
+
+def worked_at(some: Sequence[Stretch]) -> list[tuple[float, float]]:
+    """When a job is worked at, each time once."""
+    found: list[tuple[float, float]] = []
+    for one in sorted(some, key=lambda one: one.start):
+        if found and one.start <= found[-1][1]:
+            found[-1] = found[-1][0], max(found[-1][1], one.finish)
+        else:
+            found.append((one.start, one.finish))
+    return found
 
 
 def who_words(acts_of: Mapping[int, Sequence[Kind]], voice: Voice) -> str:
@@ -94,8 +106,11 @@ def axis(part: PlaceWork, width: float) -> Picture:
     return Picture(width, TYPE + 3, tuple(marks), ", ".join(clock(at) for at, *_ in ticks))
 
 
-def job_bar(part: PlaceWork, times: Times, width: float, number: int, voice: Voice) -> Picture:
-    """When a job is worked at, on a line as long as the part."""
+def job_bar(
+    part: PlaceWork, times: Times, width: float, number: int, voice: Voice, helped: Times = ()
+) -> Picture:
+    """When a job is worked at, on a line as long as the part, with a dark line in the bar while it
+    takes more people than the crew has (`helped`)."""
     scale = width / part.minutes
     marks: list[Mark] = [
         Polyline(((x, 0), (x, BAR_HIGH)), Ink(stroke=GRID, width=0.6))
@@ -105,6 +120,10 @@ def job_bar(part: PlaceWork, times: Times, width: float, number: int, voice: Voi
         left, right = start * scale, max(finish * scale, start * scale + 1.5)
         box = ((left, 1), (right, 1), (right, BAR_HIGH - 1), (left, BAR_HIGH - 1))
         marks.append(Polyline(box, Ink(BARS[0], INK, 0.7), closed=True))
+    for start, finish in helped:
+        left, right = start * scale, max(finish * scale, start * scale + 1.5)
+        box = ((left, 1), (right, 1), (right, HELPED_HIGH), (left, HELPED_HIGH))
+        marks.append(Polyline(box, Ink(INK), closed=True))
     told = [
         voice.say(
             "job {number} from {start} to {finish}",

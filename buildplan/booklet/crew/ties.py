@@ -1,0 +1,76 @@
+"""Crew pages of the ties between parts: each drawn from where one stands to tie it, over the lines
+to tick."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from reportlab.platypus import Flowable
+
+from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.closeups import CloseUp, closeups_of
+from buildplan.booklet.common.progress import BuildProgress
+from buildplan.document.blocks import Items, Shown, Words
+from buildplan.document.layout import Columns, is_wide
+from buildplan.document.text import SMALL, plain, strong
+from buildplan.drawing.camera import Camera
+from buildplan.drawing.closeup import close_up
+from buildplan.drawing.marks import Picture
+from buildplan.framework.model import Framework
+from buildplan.language.voice import Voice
+from buildplan.sequence.model import Step
+
+MOST_ABREAST, GAP, HEIGHT, LEAST_HEIGHT = 3, 12.0, 124.0, 100.0
+MOSTLY = 0.7  # of a length of 1, towards one side
+
+
+def ties_of_parts(book: Book, steps: Sequence[Step]) -> list[Flowable]:
+    """The ties of parts in their order: a picture of a few of them, from the side from which they
+    are tied, and a line to tick for each under it."""
+    progress = BuildProgress(book)
+    drawn = [one for step in steps for one in closeups_of(book, progress, step)]
+    most = MOST_ABREAST if is_wide(book.paper) else 1
+    rows = -(-len(drawn) // most)
+    cuts = [place * len(drawn) // rows for place in range(rows + 1)]
+    some = [drawn[first:last] for first, last in pairwise(cuts)]
+    told = book.voice.say("Tie in this order, one lock round all the knots of each:")
+    return [Words(plain(told), keep=True), *(_row(book, row) for row in some)]
+
+
+def _row(book: Book, row: Sequence[CloseUp]) -> Columns:
+    enlarged = book.paper.picture_scale
+    wide = (book.paper.measure - GAP * (len(row) - 1)) / len(row) / enlarged
+    high = LEAST_HEIGHT if len(row) == MOST_ABREAST else HEIGHT
+    return Columns(
+        [
+            [
+                Words(_seen_from(book.voice, one.panel.camera), SMALL, after=1.0),
+                Shown(_picture(book, one, wide, high), enlarged, after=3.0),
+                Items(_lines(book.framework, one), ticked=True, gap=2),
+            ]
+            for one in row
+        ],
+        gap=GAP,
+        after=5.0,
+    )
+
+
+def _lines(framework: Framework, closeup: CloseUp) -> list[str]:
+    ties = dict.fromkeys(framework.tie_of[joint] for joint in closeup.panel.joints)
+    return [strong(" + ".join(tie.joints)) for tie in ties]
+
+
+def _picture(book: Book, closeup: CloseUp, wide: float, high: float) -> Picture:
+    seen = _seen_from(book.voice, closeup.panel.camera)
+    return close_up(closeup.panel, wide, high, alt=f"{seen} {closeup.words}.")
+
+
+def _seen_from(voice: Voice, camera: Camera) -> str:
+    """From which side of the piece a picture is seen, in words."""
+    _, up, toward = (float(part) for part in camera.axes[2])
+    if up > MOSTLY:
+        return voice.say("From the top.")
+    if abs(toward) < 1 - MOSTLY:
+        return voice.say("From the side.")
+    return voice.say("From the front.") if toward > 0 else voice.say("From the back.")
