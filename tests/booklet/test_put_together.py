@@ -5,7 +5,6 @@ about 1.9 m is common practice, no source."""
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -29,7 +28,6 @@ from buildplan.drawing.marks import Label
 from buildplan.drawing.seat import BESIDE, seat_before
 from buildplan.evaluation.seating import read_whole
 from buildplan.framework.chain_roles import Layer
-from buildplan.instructions.company import people_of_steps
 from buildplan.instructions.model import LiesAt
 from buildplan.instructions.setting_up import is_tying
 from buildplan.instructions.stages import part_of_step
@@ -131,14 +129,6 @@ def test_ties_within_reach_ask_for_no_stool(word: Book, portal: Book) -> None:
         assert told.higher == {name for name, y in height.items() if y > 1.92 + 0.45}
         said = any("step stool" in book.told(step).text for step in _tying(book))
         assert said == bool(told.high)
-    # one more holds the stool that who ties stands on
-    told = portal.figures.set_up
-    assert told is not None
-    high = replace(told, high=frozenset(tie.name for tie in portal.framework.ties))
-    context = replace(portal.context, figures=replace(portal.figures, set_up=high))
-    people = people_of_steps(context)
-    for step in _tying(portal):
-        assert people[step.number - 1] == portal.people[step.number - 1] + 1
 
 
 def test_of_two_balloons_that_share_their_knots_the_upper_parts_lies_on_top(portal: Book) -> None:
