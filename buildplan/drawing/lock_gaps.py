@@ -65,3 +65,12 @@ def _gaps(ways: Mapping[str, FloatArray], out: FloatArray, rounds: FloatArray) -
     rest: Sequence[int] = [n for n in range(len(gaps)) if n != first]
     second = min(rest, key=lambda n: off(n, other))
     return gaps[first], gaps[second]
+
+
+def gap_middle(ways: Mapping[str, float], gap: Gap) -> float:
+    """The middle of the gap between two balloons of a joint, by the ways (radians) in which all of
+    them lead from it: on the side on which no other leads away."""
+    one, other = (ways[id_] % (2 * math.pi) for id_ in gap)
+    low, high = min(one, other), max(one, other)
+    within = any(low + ON_LINE < way % (2 * math.pi) < high - ON_LINE for way in ways.values())
+    return (low + high) / 2 + (math.pi if within else 0.0)

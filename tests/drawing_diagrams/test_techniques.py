@@ -106,6 +106,8 @@ def test_the_gaps_of_locks_are_drawn_where_each_number_of_balloons_first_meets()
     assert named == ["A1", "A2", "B2"]
     assert [len(framework.links_at[joint]) for joint in named] == [3, 4, 5]
     assert len([m for m in picture.marks if isinstance(m, Circle) and m.ink.dash]) == 6
+    numbers = [m.text for m in picture.marks if isinstance(m, Label) and m.text in "12"]
+    assert numbers == ["1", "2"] * 3
     assert "A1, A2 and B2" in picture.alt
     assert_readable(picture)
 

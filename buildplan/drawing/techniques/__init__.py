@@ -33,6 +33,7 @@ from buildplan.sequence.model import Kind, Operation, Step
 from buildplan.shape.lying import laid_in_figure
 from buildplan.shape.model import Shape
 
+USUAL = 4  # balloons at most joints of braces
 Technique = Callable[..., Picture]  # of a framework, for a voice; more arguments have defaults
 
 TECHNIQUES: Mapping[Kind, tuple[Technique, ...]] = MappingProxyType(
@@ -142,8 +143,17 @@ def _joint_move(
 ) -> Picture:
     """How chains are brought together at a joint, or how it is locked."""
     if first.kind is Kind.LOCK:
-        return twist_lock(framework, voice, first.locks[0], shape)
+        return twist_lock(framework, voice, _usual_joint(framework, first.locks[0]), shape)
     return join_chains(framework, voice, first.joints[0], shape)
+
+
+def _usual_joint(framework: Framework, joint: str) -> str:
+    """The first locked joint of a braced piece at which four balloons meet, as at most; else
+    `joint`."""
+    if not framework.braces:
+        return joint
+    locked = (lock.joint for lock in framework.locks)
+    return next((one for one in locked if len(framework.links_at[one]) == USUAL), joint)
 
 
 def _brace_moves(framework: Framework, first: Operation, voice: Voice) -> tuple[Picture, ...]:

@@ -8,13 +8,14 @@ from dataclasses import replace
 
 import numpy as np
 
-from buildplan.drawing.bodies import Scene, lock_centres
-from buildplan.drawing.camera import Camera, PaperView, fit
+from buildplan.drawing.bodies import lock_centres
+from buildplan.drawing.camera import Camera
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, PAPER, TYPE
-from buildplan.drawing.marks import Circle, Ink, Inset, Label, Mark, Picture, Point, Polyline
+from buildplan.drawing.marks import Ink, Inset, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.techniques.held_locks import from_outside, locked_joint
+from buildplan.drawing.techniques.open_gaps import NECK, close_by, from_inside, joint_inside
 from buildplan.drawing.techniques.props import (
     WIDTH,
     Strand,
@@ -24,7 +25,6 @@ from buildplan.drawing.techniques.props import (
     palette,
     picture,
     round_,
-    signs,
     weave,
     words,
 )
@@ -32,8 +32,8 @@ from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 from buildplan.shape.model import Shape
 
-# Points: the middles of the two views, half their size; how wide a neck is.
-INSIDE_AT, OUTSIDE_AT, HALF, NECK = (56.0, 72.0), (165.0, 72.0), 50.0, 4.0
+# Points: the middles of the two views, half their size.
+INSIDE_AT, OUTSIDE_AT, HALF = (56.0, 72.0), (165.0, 72.0), 50.0
 FROM_OUTSIDE_HIGH = 128.0
 NAMED_AT = 0.85  # of the way to the other joint
 CLEAR_OF_ROUNDS = 0.8  # of half a view: how far from the joint a name is at least
@@ -45,8 +45,8 @@ def lock_of_joint(framework: Framework, voice: Voice, joint: str, shape: Shape) 
     """The lock of `joint` as its balloons lie: from inside, its knot on the joint and a round going
     out through a gap to either side; from outside, both rounds where they sit tight."""
     marks: list[Mark] = [
-        *_inside(framework, shape, joint, INSIDE_AT, HALF),
-        *_leading_to(framework, shape, joint, _from_inside(framework, shape, joint)),
+        *joint_inside(framework, shape, joint, INSIDE_AT, HALF),
+        *_leading_to(framework, shape, joint, from_inside(framework, shape, joint)),
         locked_joint(framework, shape, joint, OUTSIDE_AT, HALF),
         *badge((10.0, 120.0), "1"),
         *badge((119.0, 120.0), "2"),
@@ -76,7 +76,7 @@ def lock_gaps(framework: Framework, voice: Voice, shape: Shape) -> Picture:
     joints = [first[number] for number in sorted(first)][: len(GAPS_AT)]
     marks: list[Mark] = [words((GAPS_AT[1][0], 4.0), voice.say("from inside; dashed: outside"))]
     for at, joint in zip(GAPS_AT, joints, strict=False):
-        marks += _inside(framework, shape, joint, at, GAPS_HALF)
+        marks += joint_inside(framework, shape, joint, at, GAPS_HALF)
         marks.append(words((at[0], GAPS_HIGH - 12.0), joint))
     told = voice.say(
         "The gaps of locks at joints {joints}, from inside: at each the knot lies on the joint, and"
@@ -84,34 +84,6 @@ def lock_gaps(framework: Framework, voice: Voice, shape: Shape) -> Picture:
         joints=voice.listed(joints),
     )
     return Picture(WIDTH, GAPS_HIGH, tuple(marks), told)
-
-
-def _inside(
-    framework: Framework, shape: Shape, joint: str, about: Point, half: float
-) -> list[Mark]:
-    """The joint from inside the piece, the same side up as from outside; the rounds, which are
-    behind it, as dashed rings at the ends of their necks."""
-    size = 2 * half
-    scene, view = _close(framework, shape, joint, _from_inside(framework, shape, joint), half)
-    corner = (about[0] - half, about[1] - half)
-    drawn = Picture(size, size, tuple(body_marks(scene, view, size, size)), "")
-    place = next(i for i, lock in enumerate(framework.locks) if lock.joint == joint)
-    rounds = lock_centres(framework, shape)[place]
-    (middle, one, other), _ = view.place(np.vstack([shape.at[joint], rounds]))
-    lock = framework.locks[place].balloon
-    radius = view.scale * framework.balloons[lock].gauge_m / 2
-
-    def at(point: np.ndarray) -> Point:
-        return (corner[0] + float(point[0]), corner[1] + float(point[1]))
-
-    neck = Strand(((*at(one), 0), (*at(middle), 0), (*at(other), 0)), palette(framework).lock, NECK)
-    ring = Ink(stroke=INK, width=0.9, dash=(2.5, 2.0))
-    return [
-        Inset(drawn, corner),
-        *(Circle(at(round_at), radius, ring) for round_at in (one, other)),
-        *weave([neck]),
-        *knot(at(middle), 0, palette(framework).lock, 3.4),
-    ]
 
 
 def lock_from_outside(framework: Framework, voice: Voice, joint: str, shape: Shape) -> Picture:
@@ -140,7 +112,7 @@ def lock_from_outside(framework: Framework, voice: Voice, joint: str, shape: Sha
 def _led_through(framework: Framework, shape: Shape, joint: str) -> list[Mark]:
     """The joint from outside, the neck that goes behind it dashed, both rounds before it."""
     size = 2 * HALF
-    scene, view = _close(framework, shape, joint, from_outside(framework, shape, joint), HALF)
+    scene, view = close_by(framework, shape, joint, from_outside(framework, shape, joint), HALF)
     corner = (INSIDE_AT[0] - HALF, INSIDE_AT[1] - HALF)
     drawn = Picture(size, size, tuple(body_marks(scene, view, size, size)), "")
     place = next(i for i, lock in enumerate(framework.locks) if lock.joint == joint)
@@ -169,28 +141,10 @@ def _led_through(framework: Framework, shape: Shape, joint: str) -> list[Mark]:
     ]
 
 
-def _from_inside(framework: Framework, shape: Shape, joint: str) -> Camera:
-    """Straight at a joint from inside, the same side up as from outside."""
-    outside = from_outside(framework, shape, joint)
-    x, y, z = outside.direction
-    return replace(outside, direction=(-x, -y, -z), name="inside")
-
-
-def _close(
-    framework: Framework, shape: Shape, joint: str, camera: Camera, half: float
-) -> tuple[Scene, PaperView]:
-    """The balloons of a joint, and how they are seen in a square `half` of its size each side."""
-    scene = Scene(
-        framework, shape, done_links=frozenset(framework.links_at[joint]), patterns=signs(framework)
-    )
-    bodies = scene.bodies
-    return scene, fit(camera, bodies.centre, bodies.radius, 2 * half, 2 * half, margin=3.5)
-
-
 def _leading_to(framework: Framework, shape: Shape, joint: str, camera: Camera) -> list[Mark]:
     """Where each balloon of a joint leads to, in the view at the left: the name of its other joint,
     towards that end of it, clear of the rounds."""
-    _, view = _close(framework, shape, joint, camera, HALF)
+    _, view = close_by(framework, shape, joint, camera, HALF)
     found: list[Mark] = []
     for id_ in framework.links_at[joint]:
         link = framework.link[id_]

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from buildplan.drawing.colours import mix
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import PAPER, TYPE
+from buildplan.drawing.lock_gaps import FEWEST
 from buildplan.drawing.marks import Mark, Picture, Point
 from buildplan.drawing.techniques.held_locks import locked_joint
 from buildplan.drawing.techniques.mistakes import (
@@ -15,6 +16,7 @@ from buildplan.drawing.techniques.mistakes import (
     lock_round_a_balloon,
     with_mistake,
 )
+from buildplan.drawing.techniques.open_gaps import joint_inside
 from buildplan.drawing.techniques.props import (
     Palette,
     Strand,
@@ -34,6 +36,7 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.reach import is_one_layer
 from buildplan.shape.model import Shape
 
+INSIDE_AT, INSIDE_HALF = (37.0, 70.0), 36.0  # the joint from inside
 HELD_AT, HELD_HALF = (189.0, 107.0), 31.0  # the finished joint: its middle, half its size
 
 
@@ -79,7 +82,11 @@ def twist_lock(
     layer has no inside."""
     colours = palette(framework)
     flat = shape is not None and is_one_layer(framework.built_with(joint), shape)
-    marks = [*_knot_on_joint(37.0, 76.0, colours), *_twist_from_side(110.0, 78.0, colours)]
+    marks = _twist_from_side(110.0, 78.0, colours)
+    if flat or shape is None or len(framework.links_at[joint]) < FEWEST:
+        marks += _knot_on_joint(37.0, 76.0, colours)
+    else:
+        marks += joint_inside(framework, shape, joint, INSIDE_AT, INSIDE_HALF)
     if flat:
         marks += [
             words((37, 4), voice.say("knot on joint")),

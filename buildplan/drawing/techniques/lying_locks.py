@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from buildplan.drawing.course_places import places_lying
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.line_art import INK, TYPE
-from buildplan.drawing.lock_gaps import lock_gaps
+from buildplan.drawing.lock_gaps import gap_middle, lock_gaps
 from buildplan.drawing.marks import Circle, Ink, Mark, Picture, Point, Polyline
 from buildplan.drawing.techniques.hands import pinching_hand
 from buildplan.drawing.techniques.held_locks import locked_joint
@@ -89,7 +89,7 @@ def _from_above(framework: Framework, shape: Shape, course: RoundCourse, joint: 
         colour = framework.balloons[balloon].colour
         marks += link(*ends, STOUT, colour, sign=sign[balloon])
     lock = framework.balloons[framework.locks[0].balloon].colour
-    rounds = [_off(ABOVE, _middle(ways, gap), OUT) for gap in _gaps(framework, shape, joint)]
+    rounds = [_off(ABOVE, gap_middle(ways, gap), OUT) for gap in _gaps(framework, shape, joint)]
     marks += [Circle(at, ROUND / 2, Ink(lock, INK, 0.9, (2.5, 2.0))) for at in rounds]
     neck = Strand(((*rounds[0], 0), (*ABOVE, 0), (*rounds[1], 0)), lock, 4.0)
     return [*marks, *weave([neck]), *knot(ABOVE, 0, lock, 3.4)]
@@ -113,14 +113,6 @@ def _ways(
         if end is not None:
             found[id_] = math.atan2(end[1] - y, end[0] - x) + turn
     return found
-
-
-def _middle(ways: Mapping[str, float], gap: tuple[str, str]) -> float:
-    """The middle of the gap between two balloons: on the side on which no other leads away."""
-    one, other = (ways[id_] % (2 * math.pi) for id_ in gap)
-    low, high = min(one, other), max(one, other)
-    within = any(low + 1e-6 < way % (2 * math.pi) < high - 1e-6 for way in ways.values())
-    return (low + high) / 2 + (math.pi if within else 0.0)
 
 
 def _off(at: Point, way: float, far: float) -> Point:
