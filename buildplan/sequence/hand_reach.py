@@ -114,7 +114,9 @@ class PartOnFloor:
         self.middle = (starts + finishes) / 2
         span = finishes - starts
         self.axis = span / np.maximum(np.linalg.norm(span, axis=1), 1e-9)[:, None]
-        self.starts, self.finishes = starts[:, :2], finishes[:, :2]
+        self.starts, self.runs = starts[:, :2], span[:, :2]
+        self.run_squares = np.maximum((self.runs * self.runs).sum(axis=1), 1e-9)
+        self.kept_free = (part.radius + self.hands.stance) ** 2
         self.lowest = np.minimum(starts[:, 2], finishes[:, 2]) - part.radius
         self.near = cKDTree(self.middle[:, :2])
 
@@ -124,6 +126,13 @@ class PartOnFloor:
 
     def in_reach(self, joint: str, there: np.ndarray, postures: Sequence[Posture]) -> bool:
         """Whether a hand gets to `joint` past the links that are `there`, from any posture."""
+        return self.first_in_reach(joint, there, (postures,)) is not None
+
+    def first_in_reach(
+        self, joint: str, there: np.ndarray, ways_to_be: Sequence[Sequence[Posture]]
+    ) -> int | None:
+        """The number of the first of some sets of postures from which a hand gets to `joint` past
+        the links that are `there`; None where it does from none of them."""
         at = self.rows @ self.part.at[joint]
         at[2] += self.sunk
         far = _FLOOR_M + self.hands.stance + self.part.longest
@@ -131,14 +140,22 @@ class PartOnFloor:
         bodies = bodies[there[bodies]]
         elbows = at[2] + self.hands.forearm * _spread_directions(_DIRECTIONS)[:, 2]
         ways = self._clear(at, np.flatnonzero(elbows >= self.hands.elbow_above_floor), bodies)
+        if not len(ways):
+            return None
         elbows = elbows[ways]
-        across = _squares_to_elbows(self.hands.forearm)[:, ways]
-        for posture in postures:
-            arm = (self.hands.upper_arm + posture.lean) ** 2 - (posture.shoulder - elbows) ** 2
-            spots = at[:2] + _GRID[(across <= arm).any(axis=1)]
-            if self._some_floor(spots, bodies[self.lowest[bodies] < posture.headroom]):
-                return True
-        return False
+        across = _squares_to_elbows(self.hands.forearm)[ways]
+        lowest = self.lowest[bodies]
+        # where a body lies under one headroom it lies under every greater one
+        taken_from = np.full(len(_GRID), np.inf)
+        for number, postures in enumerate(ways_to_be):
+            for posture in postures:
+                arm = (self.hands.upper_arm + posture.lean) ** 2 - (posture.shoulder - elbows) ** 2
+                near = (across <= arm[:, None]).any(axis=0) & (taken_from > posture.headroom)
+                spots = np.flatnonzero(near)
+                if self._some_floor(at[:2] + _GRID[spots], bodies[lowest < posture.headroom]):
+                    return number
+                taken_from[spots] = posture.headroom
+        return None
 
     def _clear(self, at: FloatArray, ways: IntArray, bodies: IntArray) -> IntArray:
         """Those of some directions in which, from `at`, a forearm passes between the bodies."""
@@ -182,12 +199,18 @@ class PartOnFloor:
 
     def _free(self, spots: FloatArray, bodies: IntArray) -> npt.NDArray[np.bool_]:
         """On which spots none of `bodies` lies."""
-        start, run = self.starts[bodies], self.finishes[bodies] - self.starts[bodies]
-        x, y = (spots[:, None, axis] - start[:, axis] for axis in (0, 1))
-        share = (x * run[:, 0] + y * run[:, 1]) / np.maximum((run * run).sum(axis=1), 1e-9)
-        np.clip(share, 0.0, 1.0, out=share)
-        apart = (x - share * run[:, 0]) ** 2 + (y - share * run[:, 1]) ** 2
-        return np.asarray((apart > (self.part.radius[bodies] + self.hands.stance) ** 2).all(axis=1))
+        (x0, y0), (along, up) = self.starts[bodies].T, self.runs[bodies].T
+        x, y = spots[:, :1] - x0, spots[:, 1:] - y0
+        share = x * along
+        share += y * up
+        share /= self.run_squares[bodies]
+        np.minimum(np.maximum(share, 0.0, out=share), 1.0, out=share)
+        x -= share * along
+        y -= np.multiply(share, up, out=share)
+        x *= x
+        y *= y
+        x += y
+        return np.asarray((x > self.kept_free[bodies]).all(axis=1))
 
 
 def _dealt(bodies: IntArray) -> list[IntArray]:
@@ -222,6 +245,6 @@ _GRID = _floor_grid()
 @cache
 def _squares_to_elbows(forearm: float) -> FloatArray:
     """How far each spot of the floor grid is, seen from above, from an elbow that lies in each
-    direction from the joint, squared, (spots, directions)."""
-    apart = _GRID[:, None] - forearm * _spread_directions(_DIRECTIONS)[None, :, :2]
+    direction from the joint, squared, (directions, spots)."""
+    apart = _GRID[None] - forearm * _spread_directions(_DIRECTIONS)[:, None, :2]
     return np.asarray((apart**2).sum(axis=2))

@@ -182,14 +182,20 @@ class _About:
     def _way_standing(self, joint: str, there: np.ndarray) -> Access:
         """How a joint of what stands is got at: from the floor, a stool, or as high as it takes."""
         placed, hands = self._placed("standing", *_STANDING), self.hands
-        if placed.in_reach(joint, there, (*hands.kneeling, *hands.standing)):
-            return Access.STOOL if self._over(placed, joint) > INSIDE_FROM_M else Access.DIRECT
-        if placed.in_reach(joint, there, _raised(hands.standing, hands.stool)):
-            return Access.STOOL
         level = placed.height_of(joint) - max(one.shoulder for one in hands.standing)
-        beyond = placed.height_of(joint) > hands.highest and level > hands.stool
-        reached = beyond and placed.in_reach(joint, there, _raised(hands.standing, level))
-        return Access.LADDER if reached else Access.NONE
+        ways = [(*hands.kneeling, *hands.standing), _raised(hands.standing, hands.stool)]
+        if placed.height_of(joint) > hands.highest and level > hands.stool:
+            ways.append(_raised(hands.standing, level))
+        match placed.first_in_reach(joint, there, ways):
+            case None:
+                return Access.NONE
+            case 0:
+                over = self._over(placed, joint) > INSIDE_FROM_M
+                return Access.STOOL if over else Access.DIRECT
+            case 1:
+                return Access.STOOL
+            case _:
+                return Access.LADDER
 
     def _over(self, placed: PartOnFloor, joint: str) -> float:
         """How high a hand goes up over what stands, to reach a joint from inside; 0 where there is
