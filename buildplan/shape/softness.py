@@ -78,6 +78,9 @@ def folds(stiffness: sparse.csr_array) -> int:
     """In how many independent ways a piece with this stiffness folds by itself: the negative
     eigenvalues, told by the signs of the factors' diagonal (Sylvester)."""
     sure = 1e-6 * float(stiffness.diagonal().max())
+    columns = sparse.csc_array(stiffness)
+    if factoring_of(columns).factored(columns, sure) is not None:
+        return 0  # positive definite, which Cholesky's factors tell sooner
     unit = sparse.eye_array(stiffness.shape[0], format="csr")
     return int((symmetric_factors(stiffness + sure * unit).U.diagonal() < 0).sum())
 
