@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
@@ -47,12 +48,40 @@ def book_of(
 ) -> Book:
     """A design run through every stage, as the hands that are known of will build it; `seconds`
     foretells what is to be done with it, where that is not printing it."""
+    from buildplan.hands.reading import read_known
+
+    return _gathered(read_known(path, voice, hands), voice, paper, units, edition, seconds)
+
+
+def draft_of(
+    path: Path,
+    voice: Voice,
+    paper: str = "a4",
+    units: UnitsName | None = None,
+    edition: str = "training",
+    hands: Path | None = None,
+) -> Book:
+    """As `book_of`, of a design that may have problems with which it can be drawn all the same;
+    they are among those of the piece."""
+    from buildplan.hands.reading import read_draft
+
+    design, problems = read_draft(path, voice, hands)
+    book = _gathered(design, voice, paper, units, edition)
+    return replace(book, facts=replace(book.facts, problems=(*problems, *book.facts.problems)))
+
+
+def _gathered(
+    design: Design,
+    voice: Voice,
+    paper: str,
+    units: UnitsName | None,
+    edition: str,
+    seconds: Callable[[PieceSize], float] | None = None,
+) -> Book:
     from buildplan.booklet.common.book import gather_book
     from buildplan.document.paper import PAPERS
     from buildplan.evaluation.expected_time import seconds_to_print
-    from buildplan.hands.reading import read_known
 
-    design = read_known(path, voice, hands)
     tell_if_long(design, seconds or seconds_to_print, voice)
     with busy(_finding(design, voice)):
         asked: Units | None = None if units is None else "in" if units == "in" else "cm"

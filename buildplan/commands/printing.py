@@ -244,10 +244,11 @@ def _book(path: Path, how: _Printing) -> Book:
     """The contents of a design's booklets, but for their buyers."""
     from buildplan.business.copies.brand import branding, fonts_of
     from buildplan.business.copies.page_link import leads_to
-    from buildplan.commands.pieces import book_of
+    from buildplan.commands.pieces import book_of, draft_of
     from buildplan.document.paper import large_print
 
-    book = book_of(path, how.voice, how.paper.value, how.units, how.edition.value, hands=how.hands)
+    gathered = draft_of if how.draft else book_of
+    book = gathered(path, how.voice, how.paper.value, how.units, how.edition.value, how.hands)
     own = book.design.brand
     if how.brand is not None:
         book = replace(book, branding=how.brand)

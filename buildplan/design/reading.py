@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from itertools import islice
 from pathlib import Path
 from typing import TypeVar
@@ -21,7 +21,12 @@ from buildplan.source.decimal_commas import without_commas
 from buildplan.source.file_text import text_of, unreadable
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, path_in_words
-from buildplan.source.problems import DesignProblemsError, Problem, UnreadableDesignError
+from buildplan.source.problems import (
+    DesignProblemsError,
+    Problem,
+    ProblemKind,
+    UnreadableDesignError,
+)
 from buildplan.source.refusals import mistakes_in
 from buildplan.source.suggestions import by_hand
 from buildplan.source.trying import tried
@@ -42,24 +47,34 @@ MOST_PROBLEMS = 1000
 MOST_WITHIN = 10
 
 Form = TypeVar("Form", bound=FileModel)
+Checks = Callable[[object], Iterable[Mistake]]
+"""What finds the mistakes of a file in its content as plain data."""
 Known = dict[Path, Design | UnreadableDesignError | DesignProblemsError]
 """What has been read for one design, by where the file is."""
 
 
-def read_design(path: Path, known_constants: Collection[str] | None = None) -> Design:
+def read_design(
+    path: Path,
+    known_constants: Collection[str] | None = None,
+    passed_over: Collection[ProblemKind] = (),
+) -> Design:
     """Read and check the design file at `path`; the parts of an assembly come inline.
 
     `known_constants` are the names that the file's `constants` may use; None lets any pass.
+    Problems of the kinds that are `passed_over` do not keep it from being read.
 
     Raises UnreadableDesignError when the file cannot be read as a design at all, and
     DesignProblemsError with every problem of the file, in its order, when it can.
     """
-    return _read(path, known_constants, (), {})
+
+    def checked(data: object) -> Iterator[Mistake]:
+        found = check(data, known_constants)
+        return (one for one in found if one.kind not in passed_over)
+
+    return _read(path, checked, (), {})
 
 
-def _read(
-    path: Path, constants: Collection[str] | None, within: tuple[Path, ...], known: Known
-) -> Design:
+def _read(path: Path, checked: Checks, within: tuple[Path, ...], known: Known) -> Design:
     """As `read_design`, of a part of the assemblies `within`, outermost first; `known` keeps what
     was read before, so that a file that many parts name is read once."""
     files = (*within, path)
@@ -75,25 +90,20 @@ def _read(
             )
         if len(files) > MOST_WITHIN:
             raise _too_deep(files[0])
-        own = _read_once(file, constants, files, known)
+        own = _read_once(file, checked, files, known)
         if len(files) + assemblies_deep(own.build) > MOST_WITHIN:
             raise _too_deep(files[0])
         return PartFile(own.build, own.units, own.balloons, own.colour_pattern, own.stand_on)
 
-    def checked(data: object) -> Iterable[Mistake]:
-        return check(data, constants)
-
     return read_as(Design, path, checked, lambda design: _joined(design, part, checked))
 
 
-def _read_once(
-    file: Path, constants: Collection[str] | None, within: tuple[Path, ...], known: Known
-) -> Design:
+def _read_once(file: Path, checked: Checks, within: tuple[Path, ...], known: Known) -> Design:
     """As `_read`, of a file that may be known by now, or that it cannot be read."""
     at = _resolved(file)
     if at not in known:
         try:
-            known[at] = _read(file, constants, within, known)
+            known[at] = _read(file, checked, within, known)
         except (UnreadableDesignError, DesignProblemsError) as error:
             known[at] = error
     found = known[at]
@@ -117,12 +127,15 @@ def joined_data(data: object, folder: Path, known_constants: Collection[str]) ->
 
     known: Known = {}
 
+    def checked(given: object) -> Iterator[Mistake]:
+        return check(given, known_constants)
+
     def part(name: str) -> PartFile:
-        own = _read_once(folder / name, known_constants, (), known)
+        own = _read_once(folder / name, checked, (), known)
         return PartFile(own.build, own.units, own.balloons, own.colour_pattern, own.stand_on)
 
     design = Design.model_validate(data)
-    whole, mistakes = _joined(design, part, lambda given: check(given, known_constants))
+    whole, mistakes = _joined(design, part, checked)
     if mistakes:
         problems = [
             Problem(one.kind, one.message, one.suggestion, path_in_words(one.at))
@@ -135,7 +148,7 @@ def joined_data(data: object, folder: Path, known_constants: Collection[str]) ->
 def _joined(
     design: Design,
     read: Callable[[str], PartFile],
-    checked: Callable[[object], Iterable[Mistake]],
+    checked: Checks,
 ) -> tuple[Design, list[Mistake]]:
     """A design with the parts of its pattern inline, and what is wrong with them; one whose
     pattern has none as it is."""
@@ -175,7 +188,7 @@ def _as_it_is(read: Form) -> tuple[Form, list[Mistake]]:
 def read_as(
     form: type[Form],
     path: Path,
-    checked: Callable[[object], Iterable[Mistake]],
+    checked: Checks,
     completed: Callable[[Form], tuple[Form, list[Mistake]]] = _as_it_is,
 ) -> Form:
     """Read the file at `path` as one of `form`; `checked` finds what its parts disagree on in
@@ -211,7 +224,7 @@ def read_as(
 def _look(
     form: type[Form],
     data: object,
-    checked: Callable[[object], Iterable[Mistake]],
+    checked: Checks,
     completed: Callable[[Form], tuple[Form, list[Mistake]]],
 ) -> tuple[Form | None, list[Mistake]]:
     """What the content of a file is read as, if it can be, and what is wrong with it."""

@@ -18,7 +18,7 @@ from buildplan.shape.finding import Settings, shapes_of_parts
 from buildplan.shape.pressing import tied_too_many_at_one
 from buildplan.shape.seat_places import Seat
 from buildplan.shape.seats import ties_worked_out
-from buildplan.source.problems import DesignProblemsError, Problem
+from buildplan.source.problems import DesignProblemsError, Problem, ProblemKind
 
 Tie = TypeVar("Tie")
 
@@ -36,11 +36,15 @@ class Seated:
     problems: tuple[Problem, ...]
 
 
-def read_whole(path: Path, known_constants: Collection[str] | None = None) -> Design:
+def read_whole(
+    path: Path,
+    known_constants: Collection[str] | None = None,
+    passed_over: Collection[ProblemKind] = (),
+) -> Design:
     """Read a design file as `read_design` does, with every tie spelled out. Raises as that does,
     and DesignProblemsError where nothing meets, or so much is tied across or at one joint that it
     is not worked on."""
-    design = read_design(path, known_constants)
+    design = read_design(path, known_constants, passed_over)
     framework = build_framework(design)
     beyond = tied_too_many_at_one(framework) or tied_too_far_across(framework)
     if beyond is not None:
