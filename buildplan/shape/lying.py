@@ -25,6 +25,7 @@ def laid_in_figure(own: Framework) -> bool:
 
 
 def put_together_standing(framework: Framework, shape: Shape) -> bool:
-    """Whether parts are tied to one another as they stand: one of them is built so."""
+    """Whether parts are tied to one another as they stand: one of them is built so. Letters and
+    the bars between them are laid down, braced or not."""
     parts = (part.framework for part in framework.parts)
-    return any(not own.braces and not lies_built(own, shape) for own in parts)
+    return any(not laid_in_figure(own) and not lies_built(own, shape) for own in parts)

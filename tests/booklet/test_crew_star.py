@@ -31,6 +31,7 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import jobs
 from buildplan.sequence.model import Kind
 from buildplan.sequence.timetable import crew_of, timetable
+from buildplan.shape.lying import put_together_standing
 
 
 @pytest.fixture(scope="module")
@@ -117,3 +118,4 @@ def test_a_bar_between_letters_is_laid_without_a_plan_of_braces(tmp_path: Path) 
     )
     book = gather_book(read_design(file), PAPERS["a4"], "in", "crew")
     assert "On the floor" in [section.title for section in crew_sections(book)]
+    assert not put_together_standing(book.framework, book.shape), "all of it is tied lying"
