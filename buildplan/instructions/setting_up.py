@@ -199,6 +199,8 @@ def high_up(context: Context, step: Step) -> Iterator[str]:
             " for it, as your local rules ask.",
             joints=voice.listed(higher),
         )
+    if reached_high and any(other.of_kind(Kind.TAG) for other in context.steps):
+        yield voice.say("Before you come down take off the tags up there that are needed no more.")
 
 
 def high_ties(context: Context, step: Step) -> list[str]:

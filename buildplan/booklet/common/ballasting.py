@@ -11,6 +11,7 @@ from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.lifting import all_locked
 from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.booklet.common.panel_rows import ROW_GAP
+from buildplan.booklet.common.tags_off import tags_off_before
 from buildplan.document.blocks import Items, Words
 from buildplan.document.links import PageLink
 from buildplan.document.printing import Section
@@ -128,7 +129,7 @@ def ready_rows(book: Book, step: Step) -> list[str]:
             "{people} people or more are there, shoes on, hands free",
             people=strong(voice.whole(step.operations[0].people)),
         ),
-        *map(plain, ready),
+        *map(plain, (*tags_off_before(book), *ready)),
     ]
 
 

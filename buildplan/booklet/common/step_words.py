@@ -9,8 +9,8 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.ballasting import ballast_row, is_ballasted
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.needs import tags_of
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, in_rows
+from buildplan.booklet.common.tags_off import tags_off
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Columns
 from buildplan.document.text import BODY, HEADING, plain, strong
@@ -107,18 +107,6 @@ def ticks(book: Book, step: Step) -> list[str]:
     late = step.kind is Kind.STAND_UP and is_ballasted(book, step)
     rows = [*book.told(step).rows, *([ballast_row(book)] if late else []), *tags_off(book, step)]
     return [*(plain(words) for words in rows), check_words(book, step)]
-
-
-def tags_off(book: Book, step: Step) -> list[str]:
-    """That the tags come off, once a piece has been stood up."""
-    tags = len(tags_of(book.steps)) if step.kind is Kind.STAND_UP else 0
-    if not tags:
-        return []
-    return [
-        book.voice.say(
-            "Take off all {number} tags: tear off beside the lock what it holds fast", number=tags
-        )
-    ]
 
 
 def check_words(book: Book, step: Step) -> str:

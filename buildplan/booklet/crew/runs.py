@@ -172,8 +172,8 @@ def _table(book: Book, job: Job, told: Sequence[RunLine], times: JobTimes) -> Gr
 
 
 def _put_together(book: Book, steps: Sequence[Step]) -> list[Flowable]:
-    """How parts are set up before they are tied, ballasted, lifted and held; nothing of other
-    work."""
+    """How parts are set up before they are tied, ballasted, lifted and held, each thing once;
+    nothing of other work."""
     context, told = book.context, list[str]()
     for step in filter(is_tying, steps):
         told.append(sentences(*put_on_floor(context, step)))
@@ -181,7 +181,7 @@ def _put_together(book: Book, steps: Sequence[Step]) -> list[Flowable]:
             told.append(ballast_act(book).said)
         told.append(sentences(*lifted_on(context, step), *high_up(context, step)))
         told.append(sentences(*lie_together(context, step)))
-    lines = [plain(line) for line in told if line]
+    lines = [plain(line) for line in dict.fromkeys(told) if line]
     return [Items(lines, ticked=True)] if lines else []
 
 

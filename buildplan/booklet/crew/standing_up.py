@@ -13,14 +13,14 @@ from buildplan.booklet.common.ballasting import (
 )
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.step_moves import stood_up_picture
-from buildplan.booklet.common.step_words import tags_off
+from buildplan.booklet.common.tags_off import tags_off
 from buildplan.document.blocks import Items, Shown
 from buildplan.document.layout import beside
 from buildplan.document.text import plain, strong
 from buildplan.language.phrases import clauses, sentences
 from buildplan.sequence.model import Step
 
-WORDS_SHARE = 0.69
+WORDS_SHARE = 0.72
 PICTURE_SIZE = (150.0, 140.0)
 CLOSE = 2.5
 
