@@ -99,13 +99,13 @@ def load_words(mass_kg: float, places: int = 1) -> Message:
 
 
 def load_lb(mass_kg: float, places: int = 1) -> float:
-    """The pounds that are told of equal loads at several places, all of them together: whole ones
-    rounded up for more than a hundredth, tenths to the nearest, as whoever reckons it again finds
-    them."""
+    """The pounds that are told of equal loads at several places, all of them together: of each the
+    nearest, as whoever reckons it again finds them, but up where whole ones would be too little by
+    more than a hundredth."""
     each = mass_kg / places / KG_PER_LB
     if mass_kg / places < SMALL_KG:
         return places * round(10 * each) / 10
-    return places * ceil(each * (1 - NOT_FELT))
+    return places * max(round(each), ceil(each * (1 - NOT_FELT)))
 
 
 def _shortest(value: float) -> Decimal:

@@ -7,10 +7,10 @@ from dataclasses import replace
 
 import numpy as np
 
-from buildplan.design.measures import size_words
+from buildplan.design.measures import load_words, size_words
 from buildplan.evaluation.ballast import ballast_kg
 from buildplan.evaluation.evaluating import Evaluation
-from buildplan.evaluation.figures import weight_words, wind_words
+from buildplan.evaluation.figures import wind_words
 from buildplan.evaluation.passing import Door, ways
 from buildplan.evaluation.passing_words import door_words, way_words
 from buildplan.language.voice import Voice
@@ -102,19 +102,20 @@ def _gust(piece: Evaluation, speed_m_per_s: float, voice: Voice) -> dict[str, ob
     ballast = ballast_kg(found, speed_m_per_s)
     tips = bool(found.wind.tips_at.value < speed_m_per_s) and not piece.shape.holding.fixed
     speed = wind_words(speed_m_per_s, piece.units, voice)
+    load = voice.tell(load_words(ballast, max(1, len(found.wind.ballast_at))))
     if not ballast:
         words = voice.say("{speed}: it is held", speed=speed)
     elif tips:
         words = voice.say(
             "{speed}: it goes over, unless {ballast} hold it down (estimate)",
             speed=speed,
-            ballast=weight_words(ballast, voice),
+            ballast=load,
         )
     else:
         words = voice.say(
             "{speed}: it stands; {ballast} on its foot make it safe (estimate)",
             speed=speed,
-            ballast=weight_words(ballast, voice),
+            ballast=load,
         )
     return {
         "m_per_s": speed_m_per_s,

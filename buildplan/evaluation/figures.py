@@ -38,8 +38,10 @@ def minutes_words(minutes: float, voice: Voice) -> str:
 
 
 def weight_words(mass_kg: float, voice: Voice) -> str:
-    """Weight in kilograms and pounds."""
-    kg, lb = voice.decimal(mass_kg, 1), voice.decimal(mass_kg / KG_PER_LB, 1)
+    """An estimated weight in kilograms, and in the pounds that so many kilograms are: `0.9 kg
+    (2.0 lb)`."""
+    told = round(mass_kg, 1)
+    kg, lb = voice.decimal(told, 1), voice.decimal(told / KG_PER_LB, 1)
     return voice.say("{kg} kg ({lb} lb)", kg=kg, lb=lb)
 
 

@@ -52,6 +52,9 @@ def test_ties_that_cannot_meet_are_told_in_the_reader_s_units(units: Units, said
         (8.0, "8 kg (18 lb)"),
         (13.5, "13.5 kg (30 lb)"),
         (1.5, "1.5 kg (3.3 lb)"),
+        (6.0, "6 kg (14 lb)"),  # 13.23: 13 would be too little
+        (37.5, "37.5 kg (83 lb)"),  # 82.67
+        (150.0, "150 kg (331 lb)"),  # 330.69
     ],
 )
 def test_a_load_is_told_in_both_units_of_weight(kg: float, said: str) -> None:
