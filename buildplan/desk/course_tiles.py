@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -10,8 +10,10 @@ from buildplan.desk.tile_pictures import TileColours, tile_picture
 from buildplan.desk.whole_file import WholeFile
 from buildplan.framework.cells import CELL_KINDS, CellKind
 from buildplan.language.messages import Message, message, message_count
+from buildplan.patterns.assembly_keys import AssemblyPart
 from buildplan.patterns.closure import short_side_words
 from buildplan.patterns.course import INNER_CHAINS, OUTER_CHAINS, cell_counts, cell_of
+from buildplan.patterns.joining_parts import part_names
 from buildplan.patterns.tube_keys import Tube
 from buildplan.patterns.tube_lengths import side_lengths
 from buildplan.patterns.turning import (
@@ -28,6 +30,7 @@ from buildplan.source.partial_validation import Salvaged, list_in, mapping_in, s
 from buildplan.source.trade_words import in_file_words
 
 MOST_ADVANCE = 20
+MOST_CELLS = 20_000  # as many balloons a tube may take, and each cell has one at least
 Data = dict[str, object]
 
 
@@ -46,7 +49,7 @@ def courses_of(whole: WholeFile) -> tuple[Data | None, list[Data]]:
     """The course of a design that is a tube, else None; and those of its parts that are tubes."""
     data = mapping_in(in_file_words(whole.data))
     build = mapping_in(data.get("build"))
-    own = _course(("build", "tube"), build, data, whole)
+    own = _course(("build", "tube"), build, data, whole, [])
     parts = list_in(mapping_in(build.get("assembly")).get("parts"))
     of_parts = [
         _course(
@@ -54,15 +57,27 @@ def courses_of(whole: WholeFile) -> tuple[Data | None, list[Data]]:
             mapping_in(mapping_in(part).get("build")),
             {**data, "colour_pattern": mapping_in(part).get("colour_pattern")},
             whole,
+            _built_as(mapping_in(part)),
         )
         for i, part in enumerate(parts)
     ]
     return own, [one for one in of_parts if one is not None]
 
 
+def _built_as(part: Mapping[str, Any]) -> list[str]:
+    """What a part is called each time that it is built, as far as the file is right."""
+    known = salvage(AssemblyPart, part)
+    return part_names(known.part) if known.right("name", "repeat") else []
+
+
 def _course(
-    at: Path, build: Mapping[str, Any], data: Mapping[str, Any], whole: WholeFile
+    at: Path,
+    build: Mapping[str, Any],
+    data: Mapping[str, Any],
+    whole: WholeFile,
+    built_as: list[str],
 ) -> Data | None:
+    """The course of a tube that is `built_as` these parts, or is the whole piece."""
     given = build.get("tube")
     if not isinstance(given, dict) or not isinstance(given.get("course"), list):
         return None
@@ -77,10 +92,18 @@ def _course(
     )
     return {
         "path": list(course.at),
-        "tiles": list(_tiles(given["course"], course.at, course)),
+        "parts": built_as,
+        "tiles": list(_tiles(given["course"], course.at, course, _first_cell(tube))),
         "kinds": [_kind(kind, course) for kind in CELL_KINDS.values()],
         **_turning(course),
     }
+
+
+def _first_cell(tube: Salvaged[Tube]) -> list[int]:
+    """The number of the first cell; none where the course is wrong, or too long to be built."""
+    if not tube.right("course"):
+        return []
+    return [1] if sum(cell_counts(tube.part.course).values()) <= MOST_CELLS else []
 
 
 def _lengths(
@@ -125,23 +148,42 @@ def _colours(tube: Salvaged[Tube], balloons: Mapping[str, Salvaged[Balloon]]) ->
     )
 
 
-def _tiles(items: list[object], at: Path, course: _TiledTube) -> Iterator[Data]:
-    """The tiles of a list of the file; what is no cell is a tile too, with its text."""
+def _tiles(
+    items: list[object], at: Path, course: _TiledTube, begins: Sequence[int]
+) -> Iterator[Data]:
+    """The tiles of a list of the file that `begins` with these cells of the course, one for each
+    time that it is laid, none if cells cannot be counted; what is no cell is a tile too, with its
+    text."""
+    done = 0
     for i, item in enumerate(items):
-        path = (*at, i)
+        path, size = (*at, i), _size(item)
+        starts = [begin + done for begin in begins]
+        done += size
         if isinstance(item, dict):
-            repeat = item.get("repeat", 1)
-            inner = _tiles(list_in(item.get("cells")), (*path, "cells"), course)
+            cells, repeat = list_in(item.get("cells")), _repeat(item)
+            inner = [start + turn for start in starts for turn in range(0, size, size // repeat)]
             yield {
-                **_tile(path, None, course),
-                "repeat": repeat if isinstance(repeat, int) else 1,
-                "tiles": list(inner),
+                **_tile(path, None, course, []),
+                "repeat": repeat,
+                "tiles": list(_tiles(cells, (*path, "cells"), course, inner)),
             }
         else:
-            yield _tile(path, item, course)
+            yield _tile(path, item, course, starts)
 
 
-def _tile(path: Path, item: object, course: _TiledTube) -> Data:
+def _repeat(group: Mapping[str, object]) -> int:
+    repeat = group.get("repeat", 1)
+    return repeat if isinstance(repeat, int) else 1
+
+
+def _size(item: object) -> int:
+    """How many cells an item of the list is."""
+    if not isinstance(item, dict):
+        return 1
+    return _repeat(item) * sum(_size(one) for one in list_in(item.get("cells")))
+
+
+def _tile(path: Path, item: object, course: _TiledTube, cells: list[int]) -> Data:
     cell = _cell(item)
     told = {} if cell is None else _kind(cell, course)
     label = "" if item is None else str(item)
@@ -154,6 +196,7 @@ def _tile(path: Path, item: object, course: _TiledTube) -> Data:
         **told,
         "path": list(path),
         "cell": item,
+        "cells": cells,
         "repeat": 1,
         "tiles": [],
     }

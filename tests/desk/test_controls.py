@@ -204,6 +204,8 @@ def test_tiles_are_the_cells_of_the_file_in_their_places() -> None:
     assert [one["cell"] for one in group["tiles"]] == ["tip", [1, 3]]
     assert group["tiles"][1]["path"] == ["build", "tube", "course", 1, "cells", 1]
     assert (group["tiles"][1]["outer"], group["tiles"][1]["inner"]) == (1, 3)
+    # which cells of the course each is, counted by hand: 1, then three times tip and [1, 3]
+    assert [one["cells"] for one in (tile[0], *group["tiles"])] == [[1], [2, 4, 6], [3, 5, 7]]
 
 
 def test_six_fans_turn_all_round() -> None:
@@ -221,6 +223,9 @@ def test_a_course_that_is_wrong_is_still_shown() -> None:
     tiles = _course(["straight", "strait", 7, [1], {"cells": "fan"}])["tiles"]
     assert [one["label"] for one in tiles] == ["straight", "strait", "7", "[1]", ""]
     assert [bool(one["picture"]) for one in tiles] == [True, False, False, False, False]
+    assert not any(one["cells"] for one in tiles)  # they cannot be counted
+    endless = {"repeat": 500, "cells": [{"repeat": 500, "cells": ["straight"]}]}
+    assert _course([endless])["tiles"][0]["tiles"][0]["tiles"][0]["cells"] == []
 
 
 def test_every_tile_picture_shows_the_balloons_of_its_cell() -> None:

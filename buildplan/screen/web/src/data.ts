@@ -39,6 +39,18 @@ export interface Link {
   held: number;
 }
 
+export interface Brace {
+  number: number;
+  section: readonly string[];
+}
+
+/** What lies between two braces, and the joints that none reaches. */
+export interface Cell {
+  first: number;
+  second: number;
+  skipped: readonly string[];
+}
+
 export interface Lock {
   joint: string;
   balloon: string;
@@ -104,6 +116,8 @@ export interface Piece {
   joints: readonly Joint[];
   links: readonly Link[];
   locks: readonly Lock[];
+  braces: readonly Brace[];
+  cells: readonly Cell[];
   steps: readonly Step[];
   stages: Readonly<Record<string, Said>>;
   moments: readonly (readonly [number, number])[];

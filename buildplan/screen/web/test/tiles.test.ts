@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Course, Edit, Path, Tile } from "../src/desk/contract";
+import { linksOf } from "../src/desk/piece/meant";
 import { added, advanced, joined, laidOut, moved, removed, repeated, stepped, type Changed } from "../src/desk/piece/tiles";
 
 type Item = string | { repeat: number; cells: Item[] };
@@ -8,7 +9,7 @@ const AT: Path = ["course"];
 function tilesOf(items: readonly Item[], at: Path): Tile[] {
   return items.map((item, i) => {
     const path = [...at, i];
-    const bare = { path, label: String(item), outer: 1, inner: 1, turns: "", picture: "" };
+    const bare = { path, label: String(item), cells: [], outer: 1, inner: 1, turns: "", picture: "" };
     if (typeof item === "string") return { ...bare, cell: item, repeat: 1, tiles: [] };
     return { ...bare, cell: null, repeat: item.repeat, tiles: tilesOf(item.cells, [...path, "cells"]) };
   });
@@ -16,6 +17,7 @@ function tilesOf(items: readonly Item[], at: Path): Tile[] {
 
 const courseOf = (items: readonly Item[]): Course => ({
   path: AT,
+  parts: [],
   tiles: tilesOf(items, AT),
   kinds: [{ cell: "tip", label: "tip", outer: 2, inner: 0, turns: "", picture: "" }],
   turn: null,
@@ -97,5 +99,34 @@ describe("the strip of a course", () => {
     expect(after(GROUP, advanced(course, ["course", 0], 2, 0))).toEqual(["tip", ...GROUP.slice(1)]);
     expect(after(GROUP, advanced(course, ["course", 0], 3, 1))).toEqual([[3, 1], ...GROUP.slice(1)]);
     expect(advanced(course, ["course", 0], 0, 0)).toBeNull();
+  });
+});
+
+describe("what a tile is in the picture", () => {
+  // a ladder of two cells that goes straight on, and of one that skips A4: by hand
+  const section = (outer: number, inner: number, part = ""): string[] => [`${part}A${outer}`, `${part}B${inner}`];
+  const ladder = (part = "", from = 0) => ({
+    braces: [section(1, 1, part), section(2, 2, part), section(3, 3, part), section(5, 3, part)].map((each, i) => ({ number: from + i + 1, section: each })),
+    cells: [1, 2, 3].map((number) => ({ first: from + number, second: from + number + 1, skipped: number === 3 ? [`${part}A4`] : [] })),
+    links: ["A1 A2", "A2 A3", "A3 A4", "A4 A5", "B1 B2", "B2 B3", "A1 B1", "A2 B2", "A3 B3", "A5 B3"].map((ends) => {
+      const [start = "", finish = ""] = ends.split(" ").map((end) => part + end);
+      return { id: `${start}-${finish}`, balloon: "", role: "chain" as const, start, finish, neck: "", tail: "", moment: 0, held: 0 };
+    }),
+  });
+  const tile = (...cells: number[]): Tile => ({ path: [...AT, 0], cell: "straight", cells, label: "", repeat: 1, outer: 1, inner: 1, turns: "", picture: "", tiles: [] });
+
+  it("is the balloons of its cells", () => {
+    expect(linksOf(courseOf([]), tile(2), ladder())).toEqual(["A2-A3", "B2-B3", "A2-B2", "A3-B3"]);
+    expect(linksOf(courseOf([]), tile(3), ladder())).toEqual(["A3-A4", "A4-A5", "A3-B3", "A5-B3"]);
+    // not the chain's balloons between cells that are not meant
+    expect(linksOf(courseOf([]), tile(1, 3), ladder())).not.toContain("A2-A3");
+    expect(linksOf(courseOf([]), tile(), ladder())).toEqual([]);
+  });
+
+  it("is those of every part that is built so, and of no other", () => {
+    const [one, other] = [ladder("L."), ladder("R.", 4)];
+    const both = { braces: [...one.braces, ...other.braces], cells: [...one.cells, ...other.cells], links: [...one.links, ...other.links] };
+    expect(linksOf({ ...courseOf([]), parts: ["R"] }, tile(1), both)).toEqual(["R.A1-R.A2", "R.B1-R.B2", "R.A1-R.B1", "R.A2-R.B2"]);
+    expect(linksOf({ ...courseOf([]), parts: ["L", "R"] }, tile(1), both)).toHaveLength(8);
   });
 });

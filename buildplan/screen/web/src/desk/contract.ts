@@ -79,6 +79,7 @@ export interface Control {
 export interface Tile {
   path: Path;
   cell: string | readonly number[] | null;
+  cells: readonly number[]; // which cells of the course it is, from 1
   label: string;
   repeat: number;
   outer: number | null; // by how many balloons the outer chains advance; null of what is no cell
@@ -99,6 +100,7 @@ export interface CellKind {
 
 export interface Course {
   path: Path;
+  parts: readonly string[]; // what the tube is called each time that it is built; none if it is the whole piece
   tiles: readonly Tile[];
   kinds: readonly CellKind[];
   turn: { least_deg: number; most_deg: number; needed_deg: number | null; fits: boolean; words: string } | null;

@@ -13,7 +13,7 @@ import { CourseOfTube } from "./course";
 import { GroupControl, ListControl, MapControl } from "./many_controls";
 import { SIDES } from "./faces";
 import { isUnder, keyOf } from "./paths";
-import { courses } from "./strip";
+import { courses } from "./meant";
 import { listOf } from "./tiles";
 import { canBeLeftOut, editsFor, isThere, problemsOf } from "./written";
 

@@ -11,6 +11,7 @@ import { aimed, brushed, door, gust, lit, moment, overlays, tapping, type Overla
 import { dimensions, doorway, foot, hold, wind } from "./drawn";
 import { hexOf, paintAt, strokeAt } from "./painting";
 import { drawnFaces, faceAt } from "./faces";
+import { meantLinks } from "./meant";
 import { jointAt, partOf } from "./picking";
 import { pickJoint, pickPart, pickSide } from "./placing";
 import { PictureBar, Seeing, Told } from "./tools";
@@ -118,6 +119,7 @@ function show(view: View, shown: Shown, over: readonly string[]): void {
     person: overlays.value.has("dimensions") ? (Object.values(shown.person.tall)[0] ?? "") : null,
     labels: picking || overlays.value.has("labels"),
     lit: picking && now.does === "tie" && now.first ? [now.first, ...lit.value] : lit.value,
+    meant: now ? [] : meantLinks(),
     colours,
     over: drawn(shown),
   });

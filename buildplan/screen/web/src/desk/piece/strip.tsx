@@ -7,6 +7,7 @@ import { design } from "../state";
 import { say } from "../words";
 import { tell, tile as chosen } from "./choices";
 import { carry, drag, type Drag } from "./dragging";
+import { courses } from "./meant";
 import { keyOf, pathOf } from "./paths";
 import { TileDeeds } from "./tile_deeds";
 import { added, addedAt, groupOf, inOrder, isGroup, listOf, moved, placeIn, removed, repeated, stepped, tileAt, type Changed } from "./tiles";
@@ -23,12 +24,6 @@ export async function make(change: Changed | null, words: (course: Course, path:
 /** The course that a place is of, as the file has it now. */
 function courseNow(path: Path): Course | null {
   return courses().find((course) => keyOf(listOf(course)) === keyOf(path.slice(0, listOf(course).length))) ?? null;
-}
-
-/** Every course of the open design: its own, or those of its parts. */
-export function courses(): readonly Course[] {
-  const own = design.value?.course;
-  return own ? [own, ...(design.value?.courses ?? [])] : (design.value?.courses ?? []);
 }
 
 /** What a tile is called; a group by what is in it, and how often. */

@@ -20,6 +20,7 @@ export interface Seen {
   person: string | null; // how tall, in words; nobody where null
   labels: boolean;
   lit: readonly string[]; // joints that are pointed at
+  meant: readonly string[]; // links that are
   colours: ReadonlyMap<string, string>; // links in another colour than their own
   over: (from: Pose) => SVGElement[];
 }
@@ -72,13 +73,14 @@ export class View {
   private scene(seen: Seen): Scene {
     const { shown, bodies } = this;
     const lit = new Set(seen.lit);
+    const meant = new Set(seen.meant);
     const at = seen.moment ?? ALL;
     return {
       seat: { ...(seen.person !== null ? shown.beside : shown.whole), lying: seen.lying },
       shown: {
         moment: at,
         isNew: (body) => body.moment === seen.moment,
-        picked: new Set(bodies.filter((body) => !body.isLink && body.ends.some((joint) => lit.has(joint)))),
+        picked: new Set(bodies.filter((body) => (body.isLink ? meant.has(body.name) : body.ends.some((joint) => lit.has(joint))))),
         near: null,
         inColour: true,
       },
