@@ -50,7 +50,8 @@ def whale() -> Outline:
 
 @cache
 def grown(whole: bool = True) -> Grown:
-    return grow(starts_of(anchor() if whole else whale(), GAUGES, 3)[2], CHANGES)
+    starts = starts_of(anchor() if whole else whale(), GAUGES, 3)
+    return min((grow(start, CHANGES) for start in starts), key=lambda one: one.score)
 
 
 @cache
