@@ -12,6 +12,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from shapely import LineString
 
 from buildplan.fitting.figure_lattice import Group
 from buildplan.fitting.figure_raster import Raster
@@ -73,7 +74,7 @@ def _roots_of(outline: Outline, gauges: Gauges, count: int) -> list[Root]:
     link_m, radius_m = gauges.sizes.long_m, gauges.sizes.long_gauge_m / 2
     symmetry = symmetry_of(outline)
     if symmetry.mirrors and abs(np.cos(symmetry.mirrors[0])) < UPRIGHT:
-        low = outline.points.imag.min() + radius_m
+        low = _lowest_on(outline, symmetry.centre.real) + radius_m
         return [
             Root(complex(symmetry.centre.real - axis * link_m, low + off * link_m), 1 + 0j, axis)
             for axis, off in ((0.5 + n % 2 / 2, n // 2 * 2 / count) for n in range(count))
@@ -85,6 +86,15 @@ def _roots_of(outline: Outline, gauges: Gauges, count: int) -> list[Root]:
         side = (along, along * np.exp(0.5j * LATTICE), 1 + 0j)[number % 3]
         found.append(Root(complex(middle - side * (1 + 1j) * link_m / 2), complex(side), None))
     return found
+
+
+def _lowest_on(outline: Outline, axis_m: float) -> float:
+    """The lower end of the longest piece of an upright axis that lies within an outline, metres:
+    between the legs of an M there is none of it."""
+    _, low, _, high = outline.region.bounds
+    common = LineString([(axis_m, low), (axis_m, high)]).intersection(outline.region)
+    longest = max(getattr(common, "geoms", [common]), key=lambda piece: float(piece.length))
+    return low if longest.is_empty else float(longest.bounds[1])
 
 
 def _usual_direction(outline: Outline) -> float:

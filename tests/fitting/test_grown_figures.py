@@ -91,6 +91,15 @@ def test_a_figure_is_as_symmetric_as_its_outline() -> None:
     assert apart.max() < 1e-6
 
 
+def test_a_figure_begins_within_its_outline() -> None:
+    """On the mirror axis of an H there is nothing between its legs: a square there would tie them
+    together."""
+    letter = read_outline("letter:H", 1.2)
+    for start in starts_of(letter, GAUGES, 10):
+        middle = start.root.at + start.root.along * GAUGES.sizes.long_m * (1 + 1j) / 2
+        assert letter.region.contains(Point(middle.real, middle.imag))
+
+
 def test_more_changes_never_cover_worse() -> None:
     """Of one start, with as many changes and none (those begin with the same growing)."""
     start = grown().start
