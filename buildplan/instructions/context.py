@@ -66,6 +66,25 @@ class Context:
         """Long chains by letter."""
         return {long.letter: long for long in self.framework.chains}
 
+    def met_at(self, joint: str) -> tuple[str, ...]:
+        """The balloons that meet at a joint when its knots are brought together: singles that are
+        tied to it later, to another part or for stiffness, are not there yet."""
+        joined = self._joined_in.get(joint, len(self.steps))
+        links = self.framework.links_at[joint]
+        return tuple(one for one in links if self._single_in.get(one, 0) <= joined)
+
+    @cached_property
+    def _joined_in(self) -> Mapping[str, int]:
+        """The number of the step that brings the knots of each joint together."""
+        joins = ((step.number, op) for step in self.steps for op in step.of_kind(Kind.JOIN))
+        return {op.joints[0]: number for number, op in joins if len(op.joints) == 1}
+
+    @cached_property
+    def _single_in(self) -> Mapping[str, int]:
+        """The number of the step that ties each single in."""
+        singles = ((step.number, op) for step in self.steps for op in step.of_kind(Kind.SINGLE))
+        return {link: number for number, op in singles for link in op.links}
+
     @cached_property
     def maker(self) -> Mapping[Name, Step]:
         """The step that makes each thing."""

@@ -63,5 +63,7 @@ def job_title(voice: Voice, job: Job, told: Told) -> str:
     if len(rows) > 1 and all(row.kind is Kind.JOIN and len(row.joints) == 1 for row in rows):
         first, last = rows[0].joints[0], rows[-1].joints[0]
         return voice.say("Joints {first} to {last}", first=first, last=last)
+    if all(row.kind is Kind.SINGLE for row in rows) and len(rows) > 1:
+        return voice.say("Tie together")
     names = [job_row(voice, row, told).name for row in rows]
     return names[0] if len(names) == 1 else first_to_last(voice, names[0], names[-1])

@@ -124,7 +124,7 @@ def meeting(context: Context, joints: Sequence[str]) -> list[str]:
     """How many balloons meet at each joint: with a wrong knot there they are more or fewer."""
     voice, by_count = context.voice, dict[int, list[str]]()
     for joint in joints:
-        by_count.setdefault(len(context.framework.links_at[joint]), []).append(joint)
+        by_count.setdefault(len(context.met_at(joint)), []).append(joint)
     if len(by_count) == 1:
         return [
             voice.say_count(

@@ -16,8 +16,9 @@ def put_on_floor(context: Context, step: Step) -> Iterator[str]:
     """How the parts that stand on the floor come to their places before the first are tied, each
     thing a sentence; nothing where parts are tied as they lie."""
     voice, told = context.voice, context.figures.set_up
-    first = next(other for other in context.steps if is_tying(other))
-    if told is None or step.number != first.number:
+    if told is None or any(
+        ties_what_stands(context, one) for one in context.steps[: step.number - 1]
+    ):
         return
     for part in told.standing:
         yield from _turned_up(context, [part] if part in told.lying else [])
@@ -257,6 +258,16 @@ def _turned_up(context: Context, lying: list[str]) -> Iterator[str]:
             len(lying),
             parts=voice.listed(lying),
         )
+
+
+def ties_what_stands(context: Context, step: Step) -> bool:
+    """Whether a step ties parts to one another, by knots or by balloons between them, of which some
+    stand on the floor already."""
+    told = context.figures.set_up
+    if told is None or step.kind not in (Kind.JOIN, Kind.SINGLE):
+        return False
+    parts = context.parts_at(step.of_kind(step.kind))
+    return len(parts) > 1 and not set(told.standing).isdisjoint(parts)
 
 
 def is_tying(step: Step) -> bool:

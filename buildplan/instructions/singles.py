@@ -13,6 +13,7 @@ from buildplan.instructions.locking import done, getting_at, how_to_lock, locks_
 from buildplan.instructions.model import Doing, RowWords, TurnWords, Wording
 from buildplan.instructions.moves import Hand, between_parts
 from buildplan.instructions.read_back import TAKE_SINGLE
+from buildplan.instructions.setting_up import put_on_floor, ties_what_stands
 from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Operation, Step, Turn
@@ -78,11 +79,11 @@ def single(context: Context, step: Step) -> Wording:
     links = [op.links[0] for op in heads]
     apart = between_parts(context.piece, heads[0])
     parts = voice.listed(context.parts_at(heads))
-    beside = voice.say("Lay parts {parts} side by side as in the finished view.", parts=parts)
+    beside = _beside(context, step, parts)
     tying = sentences(*_tying_in(context, step, apart), *_held_up(context, step))
     lifted = _lifted_for_the_back(voice) if is_first_lifted(context, step) else ""
     acts = (
-        Doing(beside),
+        *([Doing(beside)] if beside else []),
         Doing(tying, Kind.SINGLE),
         *([Doing(lifted, Kind.LAY)] if lifted else []),
     )
@@ -102,6 +103,21 @@ def single(context: Context, step: Step) -> Wording:
             else _all_straight(voice),
         ),
     )
+
+
+def _beside(context: Context, step: Step, parts: str) -> str:
+    """How two parts come to lie, or to stand, where singles tie them together."""
+    voice, told = context.voice, context.figures.set_up
+    if told is None or not ties_what_stands(context, step):
+        return voice.say("Lay parts {parts} side by side as in the finished view.", parts=parts)
+    joined = context.parts_at(step.of_kind(Kind.SINGLE))
+    up = [part for part in joined if part in told.lifted]
+    held = voice.say(
+        "Somebody holds {parts} where the finished view has it, both hands round joints, until all"
+        " rows of this step are tied.",
+        parts=voice.listed(up),
+    )
+    return sentences(*put_on_floor(context, step), held if up else "")
 
 
 def _held_up(context: Context, step: Step) -> Iterator[str]:
@@ -134,7 +150,8 @@ def is_first_lifted(context: Context, step: Step) -> bool:
 
 
 def _lifts_parts(context: Context, step: Step) -> bool:
-    return bool(step.behind) and between_parts(context.piece, step.of_kind(Kind.SINGLE)[0])
+    apart = between_parts(context.piece, step.of_kind(Kind.SINGLE)[0])
+    return bool(step.behind) and apart and not ties_what_stands(context, step)
 
 
 def _all_straight(voice: Voice) -> str:

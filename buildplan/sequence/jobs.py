@@ -178,6 +178,11 @@ def _starts_anew(before: Step, step: Step) -> bool:
 
 
 def _ties(step: Step) -> bool:
+    if step.kind is Kind.SINGLE:
+        parts = (
+            {joint.rpartition(".")[0] for joint in op.joints} for op in step.of_kind(Kind.SINGLE)
+        )
+        return any(len(names) > 1 for names in parts)
     return any(len(operation.joints) > 1 for operation in step.of_kind(Kind.JOIN))
 
 

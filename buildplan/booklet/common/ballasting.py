@@ -47,7 +47,8 @@ def _first_needing(book: Book, at: Sequence[str]) -> int:
         on_floor = stood is not None and {
             part.name for part in map(book.framework.part_at, at) if part is not None
         } <= set(stood.standing)
-        return next(filter(is_tying, book.steps)).number if on_floor else last
+        tying = next((step.number for step in book.steps if is_tying(step)), last)
+        return tying if on_floor else last
     joined: set[str] = set()
     for step in book.steps:
         if set(at) <= joined and coming(book.context, step):

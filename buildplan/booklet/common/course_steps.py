@@ -226,7 +226,7 @@ def planned_course(book: Book, step: Step) -> PlannedCourse:
     between = tuple(id_ for op in joins for id_ in op.links)
     tied = tuple(op.joints[0] for op in joins)
     brought = {*between, *(id_ for one in chains for id_ in one.chain.links)}
-    met = dict.fromkeys(id_ for joint in tied for id_ in book.framework.links_at[joint])
+    met = dict.fromkeys(id_ for joint in tied for id_ in book.context.met_at(joint))
     others = [id_ for id_ in met if id_ not in brought]
     earlier = [op for one in book.steps[: step.number - 1] for op in one.of_kind(Kind.JOIN)]
     done = {joint for op in earlier for joint in op.joints}

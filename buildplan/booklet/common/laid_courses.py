@@ -167,7 +167,7 @@ def _held(book: Book, step: Step) -> tuple[Picture, ...]:
     course = _round(book, step)
     chains = sorted(_coming(book, step), key=lambda one: course is None or one is not course.ring)
     new = [id_ for one in chains for id_ in one.chain.links]
-    met = book.framework.links_at.get(locked, ())
+    met = book.context.met_at(locked) if locked else ()
     coming = sorted(set(met) & set(new), key=new.index)
     standing = [id_ for id_ in met if id_ not in coming]
     if not coming:

@@ -40,6 +40,7 @@ from buildplan.instructions.setting_up import (
     lie_together,
     lifted_on,
     put_on_floor,
+    ties_what_stands,
 )
 from buildplan.instructions.stages import part_of_step
 from buildplan.language.phrases import clauses, sentences
@@ -175,7 +176,9 @@ def _put_together(book: Book, steps: Sequence[Step]) -> list[Flowable]:
     """How parts are set up before they are tied, ballasted, lifted and held, each thing once;
     nothing of other work."""
     context, told = book.context, list[str]()
-    for step in filter(is_tying, steps):
+    for step in steps:
+        if not is_tying(step) and not ties_what_stands(context, step):
+            continue
         told.append(sentences(*put_on_floor(context, step)))
         if is_ballasted(book, step):
             told.append(ballast_act(book).said)
