@@ -9,9 +9,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from piece_advice import assembly, part
 from shipped import book_of
-from trial_pieces import COLUMN
 
 from buildplan.booklet.common.after import carrying
 from buildplan.booklet.common.book import Book, gather_book
@@ -22,14 +20,12 @@ from buildplan.booklet.common.known_steps import is_known
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.map_sheets import map_sheets
 from buildplan.booklet.common.step_moves import act_moves
-from buildplan.booklet.editions import print_booklet
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS
 from buildplan.drawing.bodies import every_body
 from buildplan.drawing.maps.blocks import ties_shown
 from buildplan.drawing.marks import Label
 from buildplan.drawing.seat import BESIDE, seat_before
-from buildplan.evaluation.measured import measure
 from buildplan.evaluation.seating import read_whole
 from buildplan.framework.chain_roles import Layer
 from buildplan.instructions.model import LiesAt
@@ -297,17 +293,3 @@ def test_each_part_that_comes_up_is_drawn_with_what_stands_then(word: Book) -> N
     assert not any(text.startswith("W.") for text in beam)
     assert {"P", "Q", "B"} < letters
     assert {p.name for p in word.framework.parts if p.name.startswith("W.")} <= letters
-
-
-def test_what_stands_is_set_side_by_side_where_balloons_alone_tie_it() -> None:
-    ties = [
-        {"joints": ["L.A1", "R.A3"], "balloon": "a"},
-        {"joints": ["L.A2", "R.A4"], "balloon": "a"},
-    ]
-    data = assembly(part("L", COLUMN), part("R", COLUMN), ties=ties)
-    book = gather_book(measure(data).design, PAPERS["a4"], "in", "training")
-    (step,) = [step for step in book.steps if step.kind is Kind.SINGLE]
-    told = book.told(step).text
-    assert "upright on the floor" in told
-    assert "Lay parts" not in told
-    assert print_booklet(book).startswith(b"%PDF")
