@@ -22,7 +22,7 @@ from buildplan.instructions.kneeling import closes
 from buildplan.instructions.moves import Corner, Hand
 from buildplan.sequence.model import Kind, Step
 
-SIZE = (172.0, 122.0)
+SIZE = (172.0, 110.0)
 
 
 def people_at(book: Book, views: Views, step: Step) -> Sequence[Undrawn]:

@@ -191,6 +191,8 @@ def _beside_the_piece(book: Book, views: Views, step: Step) -> list[Flowable]:
             rest = rest if len(marked) > len(told) else []
             first = Columns((words, rows), shares, gap=COLUMN_GAP)
             return [first, *in_columns(told, measure), *rest, *below]
+        if step.kind is Kind.STAND_UP:  # its words are as high as its picture
+            return [Columns((words, rows), shares, gap=COLUMN_GAP, after=4.0), *checks, *below]
         return [Columns(([*words, *checks], rows), shares, gap=COLUMN_GAP), *below]
     if rows or strips:
         return [*words, *rows, *checks, *below]
