@@ -133,6 +133,7 @@ KEYS_OF: Mapping[str, str] = {
     "Graph.balloons": mark("Balloons between joints"),
     "AssemblyPart.name": mark("Short name"),
     "AssemblyPart.between": mark("Tied between"),
+    "AssemblyPart.lower": mark("Places lower"),
     "AssemblyPart.build": mark("Made as"),
     "AssemblyPart.stand_on": mark("Upright on"),
     "Brand.name": mark("Name of the brand"),

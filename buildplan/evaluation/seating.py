@@ -68,7 +68,11 @@ def seated(design: Design) -> Seated:
         within |= {(part.name, *names): pairs for names, pairs in inner.ties.items()}
         parts.append(part.model_copy(update={"build": inner.design.build}))
         problems += inner.problems
-    seats = [Seat(one.name, one.carried_by, next(iter(one.places))) for one in parts if one.places]
+    seats = [
+        Seat(one.name, one.carried_by, next(iter(one.places)), one.lower)
+        for one in parts
+        if one.places
+    ]
     if not seats or problems:
         whole = assembly.model_copy(update={"parts": parts})
         return Seated(_with(design, whole), within, tuple(problems))
@@ -76,7 +80,7 @@ def seated(design: Design) -> Seated:
     framework = build_framework(tied)
     settings = Settings(constants=constants_with(design.constants))
     found = ties_worked_out(framework, shapes_of_parts(framework, settings), seats)
-    plain = [one.model_copy(update=dict.fromkeys(PLACES)) for one in parts]
+    plain = [one.model_copy(update=dict.fromkeys(PLACES) | {"lower": 0}) for one in parts]
     ties = ties_with(assembly.ties, [pair for pairs in found.ties.values() for pair in pairs])
     whole = Assembly.model_construct(parts=plain, ties=ties, lock=assembly.lock)
     own = {(name,): pairs for name, pairs in found.ties.items()}

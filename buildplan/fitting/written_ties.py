@@ -29,7 +29,7 @@ def _of_build(
     for i, part in enumerate(assembly["parts"]):
         names = (*within, part["name"])
         place: Path = (*here, "parts", i)
-        for key in PLACES:
+        for key in (*PLACES, "lower"):
             if part.get(key) is not None and names in ties:
                 yield TakeOut((*place, key))
         found = ties_with(found, ties.get(names, ()))

@@ -81,6 +81,13 @@ class AssemblyPart(FileModel):
             "the ties are worked out"
         ),
     )
+    lower: Annotated[int, Field(ge=0, le=200)] = Field(
+        0,
+        description=mark(
+            "with `between`: how many of the places at which its joints meet it is tied below the"
+            " highest"
+        ),
+    )
     left_of: PartName | None = Field(
         None,
         description=mark(

@@ -129,6 +129,17 @@ def _carried(assembly: Assembly) -> Iterator[Mistake]:
                 message("part {part} is built several times, and has one place", part=part.name),
                 by_hand(message("list each by itself, with a place of its own")),
             )
+        elif part.lower and key != "between":
+            yield Mistake(
+                FileKind.LOWER_ALONE,
+                (*at, "lower"),
+                message("part {part} is between no two others, and so not lower", part=part.name),
+                Suggestion(
+                    ways=(
+                        Remedy(message("take {key} out", key="lower"), (TakeOut((*at, "lower")),)),
+                    )
+                ),
+            )
         others = [name for name in names if name not in part_names(part)]
         for j, name in enumerate(part.carried_by):
             listed = isinstance(getattr(part, key), list)

@@ -22,6 +22,7 @@ class ShapeKind(ProblemKind):
     TIES_CANNOT_MEET = auto()
     READS_BACKWARDS = auto()
     NOTHING_MEETS = auto()
+    NOT_SO_LOW = auto()
     NOT_AS_DRAWN = auto()
     FOLDS = auto()
     DOES_NOT_HOLD_ITSELF = auto()

@@ -3,7 +3,8 @@
 Each part stands upright as it was found by itself. What is set on another is moved until its
 lowest joints meet the highest of what carries it, in the middle; across several, these stand below
 its ends and evenly between. What is tied between two meets one with its joints on the left and
-the other with those on the right, as high as it can be while both stand on one floor. What is tied
+the other with those on the right, as high as it can be while both stand on one floor, or so many
+of such places lower. What is tied
 to one side of another meets the joints on that side of it, on the floor where it can.
 """
 
@@ -25,6 +26,7 @@ EDGE_SHARE = 0.3  # of a link: joints this near the highest, lowest or outermost
 FEW_SHARE = 0.75  # of the most joints that can meet: with so many a place is as good
 CENTRED_SHARE = 0.25  # of a link: places are told apart by how far off they are, in such steps
 LEAST_PAIRS = 2
+LEAST_STEPS = 2  # of `EDGE_SHARE`: places less apart in height are one
 X, Y, Z = 0, 1, 2
 Rank = tuple[int, int, int, float, float]
 """How good a place is, the least the best: joints that meet, how far what carries ends below the
@@ -41,11 +43,13 @@ SIDES: Mapping[str, tuple[int, int]] = {
 @dataclass(frozen=True)
 class Seat:
     """A part, by its name, and the parts that it is set on, from left to right, or beside: `place`
-    is the key of the file that says how."""
+    is the key of the file that says how. What is between two is so many places `lower` than it
+    could be, at most as many as there are."""
 
     part: str
     carriers: tuple[str, ...]
     place: str
+    lower: int = 0
 
 
 @dataclass(frozen=True)
@@ -64,7 +68,8 @@ class SeatPlaces:
         own = self._with([seat.part])
         groups = self._groups(seat.carriers)
         spots = self._down(own)
-        level = self._level(seat, spots, own, groups) if seat.place == "between" else None
+        levels = self._levels(seat, spots, own, groups) if seat.place == "between" else []
+        level = levels[min(seat.lower, len(levels) - 1)] if levels else None
         for number, group in enumerate(groups):
             share = number / (len(groups) - 1) if len(groups) > 1 else 0.5
             carriers = [name for name in seat.carriers if any(b.is_of(name) for b in group)]
@@ -215,18 +220,28 @@ class SeatPlaces:
 
         return [(rank(one), one) for one in found]
 
-    def _level(
+    def lowest(self, seat: Seat) -> int:
+        """How many places lower what is between two can be, at most."""
+        own = self._with([seat.part])
+        levels = self._levels(seat, self._down(own), own, self._groups(seat.carriers))
+        return max(len(levels) - 1, 0)
+
+    def _levels(
         self, seat: Seat, spots: Spots, own: Sequence[Block], groups: Sequence[tuple[Block, ...]]
-    ) -> int | None:
-        """How low all carriers can come, in steps, and still stand on one floor: a higher one then
-        rises past the part. None where there is no such place."""
+    ) -> list[int]:
+        """How low all carriers can come, in steps, and still stand on one floor, the part as high
+        as it can be first and on the floor last: a higher carrier rises past it."""
         levels: list[set[int]] = []
         for group in groups:
             carriers = [name for name in seat.carriers if any(b.is_of(name) for b in group)]
             found = self._between(seat, carriers, spots, self._down(group), own, group)
             best = min((rank[:2] for rank, _ in found), default=None)
             levels.append({rank[2] for rank, _ in found if rank[:2] == best})
-        return min(set.intersection(*levels), default=None)
+        apart: list[int] = []
+        for level in sorted(set.intersection(*levels)):
+            if level <= 0 and (not apart or level - apart[-1] >= LEAST_STEPS):
+                apart.append(level)
+        return apart
 
     def _at_side(
         self, seat: Seat, spots: Spots, others: Spots, own: Sequence[Block], group: Sequence[Block]

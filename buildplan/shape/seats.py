@@ -42,6 +42,9 @@ def ties_worked_out(
             missed = [name for name in seat.carriers if name not in met]
             problems.append(_nothing_meets(seat, missed))
             continue
+        if seat.lower and seat.lower > scene.lowest(seat):
+            problems.append(_not_so_low(seat, scene.lowest(seat)))
+            continue
         pairs = (*pairs, *scene.also_met(seat, pairs))
         found[seat.part] = pairs
         framework = replace(framework, ties=(*framework.ties, *map(Tie, pairs)))
@@ -59,6 +62,20 @@ def _tied_by_hand(framework: Framework, seat: Seat) -> set[str]:
         if any(is_of_part(joint, seat.part) for joint in joints)
         and any(is_of_part(joint, name) for joint in joints)
     }
+
+
+def _not_so_low(seat: Seat, lowest: int) -> Problem:
+    return Problem(
+        ShapeKind.NOT_SO_LOW,
+        message(
+            "part {part} can be {count} places lower between {others}, no more",
+            part=seat.part,
+            count=lowest,
+            others=listing(seat.carriers),
+        ),
+        to_try(message("write {right}", right=f"lower: {lowest}")),
+        path="build.assembly.parts",
+    )
 
 
 def _nothing_meets(seat: Seat, missed: Sequence[str]) -> Problem:

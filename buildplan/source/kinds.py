@@ -118,4 +118,5 @@ class FileKind(ProblemKind):
     TIED_ALREADY = auto()
     LOOSE_PART = auto()
     ON_OR_BETWEEN = auto()
+    LOWER_ALONE = auto()
     ONE_PLACE_FOR_SEVERAL = auto()

@@ -157,6 +157,7 @@ BROKEN = [
     (ASSEMBLY, "name: T, ", "name: T, on: l, ", K.WRONG_FORM, 1),
     (ASSEMBLY, "name: T, ", "name: T, on: LL, ", K.NO_SUCH_PART, 1),
     (ASSEMBLY, "name: T, ", "name: T, on: L, between: [L, L], ", K.ON_OR_BETWEEN, 2),
+    (ASSEMBLY, "name: T, ", "name: T, on: L, lower: 1, ", K.LOWER_ALONE, 1),
     (RING, '"#1F5F8B"', "nawy", K.WRONG_FORM, 1),
     (RING, "name: Ring", "stand_on: A1\ntop: A3\nname: Ring", K.WAY_UP_TWICE, 2),
     (RING, "spare: 0.05", "spare: 0,05", K.WRONG_TYPE, 1),

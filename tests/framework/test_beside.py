@@ -9,7 +9,8 @@ import pytest
 from seated_parts import BEAM, COLUMN, LINK_M, TOWER, file_of, solved
 
 from buildplan.design.reading import read_design
-from buildplan.evaluation.seating import seated
+from buildplan.evaluation.seating import Seated, seated
+from buildplan.shape.kinds import ShapeKind
 
 
 @pytest.mark.parametrize(
@@ -61,3 +62,20 @@ def test_a_beam_between_towers_of_two_heights_meets_the_lower_at_its_top(
     low, high = sorted(towers, key=lambda name: towers[name])
     assert top["B"] == pytest.approx(top[low], abs=0.05 * LINK_M)
     assert top[high] == pytest.approx(top[low] + 2 * LINK_M, abs=0.1 * LINK_M)
+
+
+def test_a_beam_may_be_tied_lower_between_its_towers(tmp_path: Path) -> None:
+    """Rows of a wall are called A, B ... from the floor up: a place lower is a row lower."""
+
+    def tied(lower: int) -> Seated:
+        beam = f"name: B, between: [L, R], lower: {lower}, build: {BEAM}"
+        towers = (f"name: {name}, build: {TOWER}" for name in "LR")
+        return seated(read_design(file_of(tmp_path, *towers, beam)))
+
+    highest, lower = (dict(tied(n).ties["B",]) for n in (0, 1))
+    assert highest.keys() == lower.keys()
+    for own, other in highest.items():
+        part, row, number = other[:2], other[2], other[3:]
+        assert lower[own] == f"{part}{chr(ord(row) - 1)}{number}"
+    (problem,) = tied(9).problems
+    assert problem.kind == ShapeKind.NOT_SO_LOW
