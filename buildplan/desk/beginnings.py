@@ -11,7 +11,7 @@ from urllib.parse import quote
 import numpy as np
 
 from buildplan import __version__
-from buildplan.design.measures import Units
+from buildplan.design.measures import Units, units_read
 from buildplan.design.starting import design_text
 from buildplan.design.wishes import Wish
 from buildplan.desk.begun_pieces import begun_piece, begun_pieces
@@ -110,10 +110,11 @@ def outline_picture(key: str, alt: str) -> str:
 
 
 def pattern_design(key: str, title: str, voice: Voice) -> bytes:
-    """The design of a pattern's usual piece. Raises RefusedError for a key that is none."""
+    """The design of a pattern's usual piece, in the units that are usual in the language. Raises
+    RefusedError for a key that is none."""
     if key not in CALLED:
         raise RefusedError(404, message("there is no such piece to begin with"))
-    return _text(Wish(title, key), voice).encode()
+    return _text(Wish(title, key, units_read(voice, "in")), voice).encode()
 
 
 def piece_design(folder: Folder, key: str, title: str) -> bytes:
@@ -126,7 +127,7 @@ def piece_design(folder: Folder, key: str, title: str) -> bytes:
 
 def sign_design(title: str, text: str, height: str, voice: Voice) -> bytes:
     """The design of a text in letters, so high (`1.5 m`) or of the usual height."""
-    units: Units = units_of(height) if height.strip() else "in"
+    units: Units = units_of(height) if height.strip() else units_read(voice, "in")
     try:
         size = parse_height(height) / METRES[units] if height.strip() else None
     except ToldError as error:

@@ -68,9 +68,11 @@ def test_every_beginning_has_a_picture_and_begins_a_design(page: Page) -> None:
         drawn = Image.open(io.BytesIO(page.get(one["picture"]).content))
         assert drawn.format == "PNG"
         asked = {"kind": "pattern", "key": one["key"]}
-        made = page.send("/api/new", {"name": one["title"], "from": asked})
+        made = page.send("/api/new?language=es", {"name": one["title"], "from": asked})
         design = read_design(page.root / f"{made.json()['name']}.yaml")
         assert design.name == one["title"]
+        # metric, as Spain and all of Latin America measure (Unicode CLDR, measurementData)
+        assert design.units == "cm"
     assert next(one["title"] for one in listed if one["key"] == "arch") == "Arco"
 
 
