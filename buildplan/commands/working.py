@@ -72,7 +72,7 @@ def steps(
     voice = Voice(language)
     stands_at = _moment(opening, voice)
     piece = evaluation_of(design, voice, hands=hands)
-    figures = told_figures(piece.framework, piece.shape, piece.units)
+    figures = told_figures(piece.framework, piece.shape, piece.units, piece.constants)
     words = tell_steps(piece.steps, piece.framework, piece.units, voice, figures)
     planned = None
     if crew is not None:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 from buildplan.design.building import METRES_PER_UNIT, build_framework
 from buildplan.design.measures import Units
@@ -14,7 +16,7 @@ from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.model import Step
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
-from buildplan.shape.constants import constants_with
+from buildplan.shape.constants import Constant, constants_with
 from buildplan.shape.examining import examine
 from buildplan.shape.finding import Settings, find_shape
 from buildplan.shape.kinds import ShapeKind
@@ -54,6 +56,11 @@ class Evaluation:
     def standing_height_m(self) -> float:
         """Height of the piece as it stands, its sag taken off."""
         return self.shape.height_m - self.sag_m
+
+    @cached_property
+    def constants(self) -> Mapping[str, Constant]:
+        """The numbers that it was worked out with, its design's own among them."""
+        return constants_with(self.design.constants)
 
 
 def resting_shape(design: Design, framework: Framework) -> Shape:
@@ -107,10 +114,10 @@ def evaluate_shape(
     reach = find_reach(framework, shape, hands_with(constants))
     steps = plan_steps(framework, new_parts, reach)
     problems = told_in(units, shape.problems)
-    shape = replace(shape, problems=with_base(problems, shape, design.units))
+    shape = replace(shape, problems=with_base(problems, shape, design.units, constants))
     folds_m = folds_unlocked_m(framework, shape, found.stiffness, constants)
     kept = kept_by_locks(folds_m, units, constants["lock_stiffness"].remembered)
-    cautions = (*kept, *with_base(found.cautions, shape, design.units), *reach.cautions)
+    cautions = (*kept, *with_base(found.cautions, shape, design.units, constants), *reach.cautions)
     found = replace(found, cautions=with_places(cautions, shape), folds_unlocked_m=folds_m)
     problems = shape.problems
     # of parts that cannot be tied so, nothing holds together

@@ -14,9 +14,7 @@ from buildplan.shape.carrying import Carried, CarriedPose, parts, poses, walk_th
 from buildplan.source.mistake import quoted
 from buildplan.source.trade_words import INCHES
 
-# A hand's breadth on each side: what is carried sways, and sizes are estimates. From memory.
 LEAST_DOOR_M, MOST_DOOR_M = 0.1, 100.0
-SPARE_M = 0.08
 METRES_PER_INCH = 0.0254  # exact
 _UNIT = r"inch|inches|mm|cm|m|in|ft|\""
 _DOOR = re.compile(
@@ -81,9 +79,10 @@ class WayThrough:
 def ways(piece: Evaluation, doors: Iterable[Door]) -> tuple[WayThrough, ...]:
     """How a piece goes through each of the doors."""
     framework, shape = piece.framework, piece.shape
+    room_m = piece.constants["door_room"].value
     itself, each = whole(framework, shape), parts(framework, shape)
     return tuple(
-        WayThrough(passage(itself, door), tuple(passage(one, door) for one in each))
+        WayThrough(passage(itself, door, room_m), tuple(passage(one, door, room_m) for one in each))
         for door in doors
     )
 
@@ -106,11 +105,11 @@ def passing_as_json(piece: Evaluation, doors: Iterable[Door]) -> dict[str, objec
     }
 
 
-def passage(carried: Carried, door: Door) -> Passage:
-    """How something goes through a door: in the first pose that leaves a hand's breadth on each
-    side, else in the one that leaves most."""
+def passage(carried: Carried, door: Door, room_m: float) -> Passage:
+    """How something goes through a door: in the first pose that leaves so much room on each side
+    (what is carried sways, and sizes are estimates), else in the one that leaves most."""
     found = poses(carried)
-    easy = [pose for pose in found if _room_m(pose, door) >= SPARE_M]
+    easy = [pose for pose in found if _room_m(pose, door) >= room_m]
     pose = easy[0] if easy else max(found, key=lambda one: _room_m(one, door))
     fit = Ease.EASILY if easy else Ease.TIGHTLY if _room_m(pose, door) >= 0 else Ease.NOT
     return Passage(carried.name, door, fit, pose)

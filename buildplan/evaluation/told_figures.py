@@ -20,8 +20,10 @@ from buildplan.framework.chain_roles import RING, ROW, Layer
 from buildplan.framework.model import Brace, Framework, LongChain
 from buildplan.instructions.model import Figures, Side, Span, Taped
 from buildplan.sequence.directions import directions
+from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.reach import is_long
 from buildplan.shape.calibration import ring_checks
+from buildplan.shape.constants import CONSTANTS, Constant
 from buildplan.shape.holding import conditions
 from buildplan.shape.model import FloatArray, Shape
 
@@ -35,7 +37,12 @@ LEVEL = 0.5
 KNEELING_M = 0.5
 
 
-def told_figures(framework: Framework, shape: Shape, units: Units) -> Figures:
+def told_figures(
+    framework: Framework,
+    shape: Shape,
+    units: Units,
+    constants: Mapping[str, Constant] = CONSTANTS,
+) -> Figures:
     """How wide each ring is, laid round on the floor, how long each straight side, which way the
     numbers of chains run, whether the piece is built standing, and how its parts come together.
     `units` are the reader's."""
@@ -56,8 +63,9 @@ def told_figures(framework: Framework, shape: Shape, units: Units) -> Figures:
         shared=shared_knots(framework, shape),
         apart=parts_apart(framework, shape),
         closed_inside=frozenset(_closed_inside(framework, shape)),
-        long=is_long(shape),
+        long=is_long(shape, hands_with(constants)),
         rows=_rows(framework, shape),
+        hand_m=constants["hand"].value,
     )
 
 

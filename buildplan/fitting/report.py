@@ -16,6 +16,7 @@ from buildplan.fitting.measure_words import gauge_words, height_words, share_wor
 from buildplan.fitting.measuring import FARTHEST_GOAL, OVERLAP_GOAL, farthest_at
 from buildplan.language.messages import Message
 from buildplan.language.voice import Voice
+from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.whereabouts import WHERE, cell_at
 from buildplan.source.suggestions import Put
 
@@ -246,7 +247,7 @@ def _unbalanced_words(fit: Fit, voice: Voice) -> str:
 
 def _held_words(fit: Fit, voice: Voice) -> str:
     """What keeps it up: the base that `check` advises for it where it is as it is drawn."""
-    way = base_way(fit.shape, fit.gauges.units) if fit.as_drawn else None
+    way = base_way(fit.shape, fit.gauges.units, CONSTANTS) if fit.as_drawn else None
     if way is None:
         return voice.say("hang it, or tie it to a pole or a wall, as it is drawn")
     (put,) = way.changes

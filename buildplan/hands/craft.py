@@ -20,7 +20,8 @@ from buildplan.source.lengths import ESTIMATED_WITHIN, TIE_TO_TIE_PER_GAUGE
 
 
 class Moved(StrEnum):
-    """What a number can move: figures of a piece that `check` states, and how hands get at it."""
+    """What a number can move: figures of a piece that `check` states; how hands get at it, how many
+    lift it, what is cautioned of it, what holds it down, and how it goes through doors."""
 
     HEIGHT = "height"
     WIDTH = "width"
@@ -33,6 +34,12 @@ class Moved(StrEnum):
     PUMP = "pump"
     MINUTES = "minutes"
     REACH = "reach"
+    PEOPLE = "people"
+    CAUTIONS = "cautions"
+    BALLAST = "ballast"
+    BASE = "base"
+    DOORS = "doors"
+    BEGINNERS = "beginners"
 
 
 @dataclass(frozen=True)
@@ -75,6 +82,16 @@ MOVES: Mapping[str, tuple[Moved, ...]] = {
     "clear_floor": (Moved.REACH,),
     "yielding": (Moved.REACH,),
     "stool": (Moved.REACH,),
+    "hand": (Moved.CAUTIONS,),
+    "reach_over": (Moved.REACH,),
+    "lifted_edge": (Moved.REACH,),
+    "lifter": (Moved.PEOPLE,),
+    "door_room": (Moved.DOORS,),
+    "first_build": (Moved.BEGINNERS,),
+    "draught": (Moved.BALLAST,),
+    "least_ballast": (Moved.BALLAST, Moved.BASE),
+    "base_lean": (Moved.BASE,),
+    "dry_sand": (Moved.BALLAST,),
     "drag": (Moved.WIND,),
 }
 

@@ -37,4 +37,4 @@ def is_narrow(context: Context, step: Step) -> bool:
     course = round_of(context, step)
     if course is None or is_first(context, step) or not is_regular(course, context.framework):
         return False
-    return not lets_a_hand_in(course.ring, context.framework)
+    return not lets_a_hand_in(course.ring, context.framework, context.figures.hand_m)

@@ -9,6 +9,7 @@ from enum import Enum
 from buildplan.language.messages import Message
 from buildplan.sequence.directions import Direction
 from buildplan.sequence.model import Kind
+from buildplan.shape.constants import CONSTANTS
 
 
 @dataclass(frozen=True)
@@ -163,7 +164,8 @@ class Figures:
     of a tie's last joint goes on from that of its first, by the tie's name; `closed_inside` the
     parts whose tube is closed from inside its course, where there is room to kneel; `long` whether
     those who stand it up spread out along it; `rows` how long each row is of what is built lying,
-    where none before is as long, and how far it is from the lowest of its layer (by letter)."""
+    where none before is as long, and how far it is from the lowest of its layer (by letter);
+    `hand_m` how broad a hand with a lock in it is."""
 
     rings: Mapping[str, Span] = field(default_factory=dict)
     sides: Mapping[int, Side] = field(default_factory=dict)
@@ -180,6 +182,7 @@ class Figures:
     closed_inside: frozenset[str] = frozenset()
     long: bool = False
     rows: Mapping[str, tuple[Taped, ...]] = field(default_factory=dict)
+    hand_m: float = CONSTANTS["hand"].value
 
 
 NO_FIGURES = Figures()

@@ -37,7 +37,7 @@ class Told:
 
 def told_in(book: Book, voices: Iterable[Voice]) -> Mapping[str, Told]:
     """The words of a piece in the language of each voice, by its code."""
-    figures = told_figures(book.framework, book.shape, book.units)
+    figures = told_figures(book.framework, book.shape, book.units, book.constants)
     return {voice.language: _told(book, voice, figures) for voice in voices}
 
 

@@ -36,7 +36,9 @@ class HandReach:
 
     `stance` is what somebody needs free round their knees or feet. Balloons yield to a hand that
     is pushed between them: their bodies are counted at `yielding` of their size. `stool` is the
-    height of a step stool.
+    height of a step stool; down inside over what stands somebody on the floor reaches where that
+    is no higher than `reach_over`. To reach under a piece it is lifted by an edge, as far as
+    `lifted_edge_deg`; each who lifts lifts about so much of it as `lifter` says.
     """
 
     forearm: float = 0.30
@@ -51,6 +53,9 @@ class HandReach:
     elbow_above_floor: float = 0.05
     yielding: float = 0.8
     stool: float = 0.45
+    reach_over: float = 1.5
+    lifted_edge_deg: float = 40.0
+    lifter: float = 1.5
 
     @property
     def highest(self) -> float:
@@ -72,6 +77,9 @@ def hands_with(constants: Mapping[str, Constant]) -> HandReach:
         stance=constants["clear_floor"].value,
         yielding=constants["yielding"].value,
         stool=constants["stool"].value,
+        reach_over=constants["reach_over"].value,
+        lifted_edge_deg=constants["lifted_edge"].value,
+        lifter=constants["lifter"].value,
     )
 
 

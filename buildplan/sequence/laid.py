@@ -10,8 +10,6 @@ from math import fsum, pi, tan
 
 from buildplan.framework.model import Framework, LongChain
 
-HAND_M = 0.09  # how wide a hand with a lock in it is; from memory
-
 
 @dataclass(frozen=True)
 class RoundCourse:
@@ -47,14 +45,14 @@ def is_regular(course: RoundCourse, framework: Framework) -> bool:
     return all(len(framework.links_at[joint]) == meets for joint in course.ring.chain.joints)
 
 
-def lets_a_hand_in(ring: LongChain, framework: Framework) -> bool:
-    """Whether a hand fits within a ring as it is built: between the balloons of a regular polygon,
-    whose sides are a / tan(pi / n) apart."""
+def lets_a_hand_in(ring: LongChain, framework: Framework, hand_m: float) -> bool:
+    """Whether a hand of that breadth fits within a ring as it is built: between the balloons of a
+    regular polygon, whose sides are a / tan(pi / n) apart."""
     links = [framework.link[id_] for id_ in ring.chain.links]
     kinds = [framework.balloons[link.balloon] for link in links]
     side = fsum(kind.tie_to_tie_m for kind in kinds) / len(kinds)
     thick = fsum(kind.gauge_m for kind in kinds) / len(kinds)
-    return side / tan(pi / len(kinds)) - thick >= HAND_M
+    return side / tan(pi / len(kinds)) - thick >= hand_m
 
 
 def goes_about(ring: LongChain, zigzag: LongChain) -> bool:

@@ -35,29 +35,23 @@ class ReachKind(ProblemKind):
     OUT_OF_REACH = auto()
 
 
-# One person lifts about this length of a piece. From memory.
-METRES_PER_LIFTER = 1.5
-# How far an edge is lifted while somebody reaches under, in degrees. From memory.
-LIFTED_DEG = 40.0
 # Joints that lie so near their common plane, as a mean square, are one layer.
 ONE_LAYER_M = 0.02
-# Somebody on the floor reaches down inside over what stands no higher than this. From memory.
-INSIDE_FROM_M = 1.5
 # So many times as wide as high is long. Ours.
 LONG = 2.0
 # Of so many people or more who stand a piece up one keeps its foot from sliding. Ours.
 WITH_ONE_AT_FOOT = 3
 
 
-def lifters(shape: Shape) -> int:
+def lifters(shape: Shape, hands: HandReach) -> int:
     """How many people turn the piece over or stand it up."""
     longest = max(shape.width_m, shape.height_m, shape.depth_m)
-    return max(FEWEST_LIFTERS, int(np.ceil(longest / METRES_PER_LIFTER)))
+    return max(FEWEST_LIFTERS, int(np.ceil(longest / hands.lifter)))
 
 
-def is_long(shape: Shape) -> bool:
+def is_long(shape: Shape, hands: HandReach) -> bool:
     """Whether those who stand a piece up spread out along it, for its ends alone would bend it."""
-    return shape.width_m > LONG * shape.height_m and lifters(shape) > WITH_ONE_AT_FOOT
+    return shape.width_m > LONG * shape.height_m and lifters(shape, hands) > WITH_ONE_AT_FOOT
 
 
 @dataclass(frozen=True)
@@ -74,20 +68,17 @@ def find_reach(framework: Framework, shape: Shape, hands: HandReach | None = Non
     """Plan the work so that hands can get at every joint. What lies is lifted or stood on its
     side where that helps; joints for which it does not are locked after one turning over of the
     piece, or part. `cautions` names the joints to which no way was found."""
-    people = lifters(shape)
-    order = replace(order_of(framework, shape.at), at_ties=_tying(framework, shape))
+    hands = hands or HandReach()
+    people = lifters(shape, hands)
+    # as many as lift it, and one who ties what the others hold
+    tying = people + (1 if put_together_standing(framework, shape) else 0)
+    order = replace(order_of(framework, shape.at), at_ties=tying)
     ordered = in_order(operations(framework, order, people))
     ways = ways_to_joints(framework, shape, ordered, hands)
     turned = frozenset(joint for joint, way in ways.items() if way is Access.TURNED)
     if turned:
         ordered = in_order(operations(framework, replace(order, later=turned), people))
     return Reach(ways, ordered, _cautions(ways))
-
-
-def _tying(framework: Framework, shape: Shape) -> int:
-    """How many people tie parts to one another: as many as lift the piece and, where parts are put
-    together standing, one who ties what the others hold."""
-    return lifters(shape) + (1 if put_together_standing(framework, shape) else 0)
 
 
 def ways_to_joints(
@@ -170,7 +161,7 @@ class _About:
             return self._way_standing(joint, there)
         if self._placed("front", *_FRONT).in_reach(joint, there, hands.kneeling):
             return Access.DIRECT
-        for way, angle in ((Access.LIFTED, LIFTED_DEG), (Access.ON_ITS_SIDE, 90.0)):
+        for way, angle in ((Access.LIFTED, hands.lifted_edge_deg), (Access.ON_ITS_SIDE, 90.0)):
             for edge in range(4):
                 placed = self._placed(f"{way} {edge}", *_tilted(edge, angle))
                 if placed.in_reach(joint, there, both):
@@ -190,7 +181,7 @@ class _About:
             case None:
                 return Access.NONE
             case 0:
-                over = self._over(placed, joint) > INSIDE_FROM_M
+                over = self._over(placed, joint) > hands.reach_over
                 return Access.STOOL if over else Access.DIRECT
             case 1:
                 return Access.STOOL

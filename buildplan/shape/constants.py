@@ -74,6 +74,17 @@ _TABLE = (
         "yielding", 0.8, "of their size", 0.7, 0.95, f"{FROM_MEMORY}; balloons to a pushing hand"
     ),
     Constant("stool", 0.45, "m", 0.20, 0.60, f"{FROM_MEMORY}; a step stool of two steps"),
+    Constant("hand", 0.09, "m", 0.07, 0.11, f"{FROM_MEMORY}; its breadth, with a lock in it"),
+    Constant("reach_over", 1.5, "m", 1.2, 1.8, f"{FROM_MEMORY}; down inside, from the floor"),
+    Constant("lifted_edge", 40.0, "degrees", 25.0, 60.0, f"{FROM_MEMORY}; to reach under it"),
+    Constant("lifter", 1.5, "m", 1.0, 2.0, f"{FROM_MEMORY}; of a piece, for each who lifts it"),
+    Constant("door_room", 0.08, "m", 0.04, 0.12, f"{FROM_MEMORY}; on each side of what passes"),
+    Constant("first_build", 2.0, "times", 1.5, 3.0, f"{FROM_MEMORY}; as long as practised hands"),
+    # what holds a piece where nothing fixed does
+    Constant("draught", 2.0, "m/s", 1.0, 3.0, f"{FROM_MEMORY}; indoors, from a door"),
+    Constant("least_ballast", 8.0, "kg", 5.0, 15.0, f"{FROM_MEMORY}; or base, against a push"),
+    Constant("base_lean", 15.0, "degrees", 10.0, 20.0, f"{FROM_MEMORY}; of a piece on its base"),
+    Constant("dry_sand", 1.5, "kg/L", 1.4, 1.6, f"{FROM_MEMORY}; poured loosely"),
     # the wind
     Constant("drag", 1.2, "", 1.0, 1.4, f"{FROM_MEMORY}; infinite cylinder 1.20, flat plate 1.28"),
 )

@@ -16,7 +16,7 @@ from buildplan.shape.advice import cautions_of, problems_of
 from buildplan.shape.ballasting import ballast_factor, ballast_places
 from buildplan.shape.bodies import LinkBodies, bodies_of
 from buildplan.shape.constants import CONSTANTS, Constant, at_bound
-from buildplan.shape.holding import ADVISED_KG, DRAUGHT_M_PER_S, on_base
+from buildplan.shape.holding import on_base
 from buildplan.shape.leaning import leaning
 from buildplan.shape.model import (
     Estimate,
@@ -138,7 +138,8 @@ def _wind(
     speeds = [_tips_at(worst, t, kg * gravity) for t, kg in zip(drags, kilograms, strict=True)]
     rests = (*mass.rests_on, "drag")
     # a base that holds a draught weighs the piece down by itself
-    held = base is not None and base.all_kg >= ADVISED_KG and speeds[0] >= DRAUGHT_M_PER_S
+    draught, least_kg = table["draught"].value, table["least_ballast"].value
+    held = base is not None and base.all_kg >= least_kg and speeds[0] >= draught
     places = () if held else ballast_places(framework, shape)
     factor = ballast_factor(shape, places)
     ballast = reach = None
@@ -166,6 +167,8 @@ def _wind(
         ballast_at=places,
         ballast_factor=factor,
         standing_kg=kilograms[0],
+        least_ballast_kg=least_kg,
+        draught_m_per_s=draught,
         gust_m_per_s=gust,
         ballast=ballast,
         reach=reach,

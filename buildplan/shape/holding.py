@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from math import radians, tan
 
@@ -10,16 +10,13 @@ import numpy as np
 
 from buildplan.design.measures import Units, load_words, side_words
 from buildplan.language.messages import Measure, Message, message, message_count
+from buildplan.shape.constants import CONSTANTS, Constant
 from buildplan.shape.model import Base, FloatArray, Holding, Standing
 from buildplan.shape.standing import hull_corners, tip_lean
 
-# A base that is advised: what people carry in one hand, and how far the piece may lean on it. From
-# memory: shop floors and stands are often made for ten degrees; some more for hands and draughts.
-# So much weighs down any piece that nothing fixed holds, as ballast on its foot or as its base.
-ADVISED_KG = 8.0
-# A draught from a door (from memory).
-DRAUGHT_M_PER_S = 2.0
-ADVISED_LEAN_DEG = 15.0
+# Of a base that is advised `least_ballast` is what people carry in one hand, and weighs down any
+# piece that nothing fixed holds; `base_lean` is how far the piece may lean on it: shop floors and
+# stands are often made for ten degrees, and hands and draughts ask for some more.
 STEP_M = 0.05
 LEAST_M = 0.3
 MOST_M = 1.2  # a foot that is longer is tied to the middle of the base
@@ -77,15 +74,17 @@ def _middle(standing: Standing) -> FloatArray:
     return np.asarray(0.5 * (foot.min(axis=0) + foot.max(axis=0)))
 
 
-def advised_base(standing: Standing, mass_kg: float) -> Base:
-    """A base on which a piece of that mass may lean by ADVISED_LEAN_DEG: its weight a round figure
+def advised_base(
+    standing: Standing, mass_kg: float, constants: Mapping[str, Constant] = CONSTANTS
+) -> Base:
+    """A base on which a piece of that mass may lean by `base_lean`: its weight a round figure
     that people carry, its sides as long as that asks for and in whole steps. Of feet that are
     wider apart than a base is long, each has one of its own, and its share of the weight."""
-    weight = max(ADVISED_KG, round(3 * mass_kg))
+    weight = max(constants["least_ballast"].value, round(3 * mass_kg))
     share = mass_kg / (mass_kg + weight)
     centre, middle = standing.centre_of_mass_m, _middle(standing)
     off = share * np.abs(centre[[0, 2]] - middle)
-    reach = off + share * float(centre[1]) * tan(radians(ADVISED_LEAN_DEG))
+    reach = off + share * float(centre[1]) * tan(radians(constants["base_lean"].value))
     under = np.ptp(standing.foot_polygon_m, axis=0)
     sides = [
         max(LEAST_M, float(np.ceil(max(2 * one, min(foot, MOST_M)) / STEP_M) * STEP_M))

@@ -187,7 +187,8 @@ class Wind:
     that the user names: `ballast` on the foot that holds it, or `reach`, how far the foot would
     have to reach out from below the centre of mass instead; None where no gust is named. Ballast
     is tied the same at each of the joints `ballast_at`; that is `ballast_factor` times what would
-    do below the centre of mass. `standing_kg` is what stands there at least, a base with it.
+    do below the centre of mass. `standing_kg` is what stands there at least, a base with it;
+    where no gust is named, ballast of `least_ballast_kg` or more holds it in a draught indoors.
     """
 
     front_area_m2: float
@@ -197,6 +198,8 @@ class Wind:
     ballast_at: tuple[str, ...]
     ballast_factor: float
     standing_kg: float
+    least_ballast_kg: float
+    draught_m_per_s: float
     gust_m_per_s: float | None
     ballast: Estimate | None
     reach: Estimate | None

@@ -37,7 +37,6 @@ from buildplan.sequence.model import Kind
 from buildplan.sequence.timetable import crew_of, timetable
 from buildplan.shape.carrying import CarriedAs, least_lean, poses, walk_through, whole
 from buildplan.shape.examining import examine
-from buildplan.shape.holding import ADVISED_KG
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 
@@ -155,7 +154,7 @@ def test_ballast_is_that_of_the_examination(book: Book, gust: float) -> None:
     assert wind.ballast is not None
     # half a kilogram begun at each of its places
     begun = 0.5 * len(wind.ballast_at)
-    least = max(wind.ballast.high, ADVISED_KG)
+    least = max(wind.ballast.high, book.constants["least_ballast"].value)
     assert -1e-6 <= ballast_kg(book.examination, gust) - least < begun + 1e-6
 
 

@@ -31,6 +31,7 @@ from buildplan.framework.chain_roles import Layer
 from buildplan.instructions.model import LiesAt
 from buildplan.instructions.setting_up import is_tying
 from buildplan.instructions.stages import part_of_step
+from buildplan.sequence.hand_reach import HandReach
 from buildplan.sequence.model import Kind, Step
 from buildplan.sequence.reach import lifters
 from buildplan.shape.tied_parts import doubled, part_of
@@ -110,7 +111,7 @@ def test_what_is_lifted_is_held_until_all_of_it_is_tied(portal: Book) -> None:
     """The arch has a foot on each of the columns, a step for each."""
     first, _ = _tying(portal)
     text = portal.told(first).text
-    people = lifters(portal.shape)
+    people = lifters(portal.shape, HandReach())
     taken = f"Part T was built lying. {people} people take it at both sides"
     assert taken in text
     assert "until its last tie is locked: nothing else does" in text

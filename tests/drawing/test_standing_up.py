@@ -13,6 +13,7 @@ from buildplan.drawing.lifting_up import lifting_up_picture
 from buildplan.drawing.marks import Circle, Curve, Polyline, Stamp
 from buildplan.drawing.people_lifting import lifting_people, person_at_foot
 from buildplan.drawing.standing_up import LIES, SEEN_FROM, STAYS, standing_up_picture
+from buildplan.sequence.hand_reach import HandReach
 from buildplan.sequence.reach import is_long
 
 
@@ -48,9 +49,9 @@ def test_people_are_spread_along_a_long_piece() -> None:
     """At its ends alone they would bend it (common practice, no source): all but the one at the
     foot stand evenly from end to end."""
     framework, shape = straight_tube()
-    assert not is_long(shape)
+    assert not is_long(shape, HandReach())
     long = replace(shape, width_m=5.0)
-    assert is_long(long)
+    assert is_long(long, HandReach())
     picture = lifting_up_picture(framework, long, 226, 172, "up", 5, ballast_at=shape.joints[:8])
     heads = sorted(m.centre[0] for m in picture.marks if isinstance(m, Circle))
     assert len(heads) == 5

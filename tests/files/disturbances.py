@@ -6,8 +6,10 @@ import os
 import resource
 import shutil
 import signal
+import subprocess
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from types import FrameType
 from typing import Any
@@ -103,3 +105,24 @@ def linked(folder: Path, away: Path) -> Callable[[], None]:
             path.symlink_to(away / str(number))
 
     return disturb
+
+
+@contextmanager
+def small_disk(folder: Path, size: int) -> Iterator[bool]:
+    """The folder is a disk of its own that holds so many bytes (of none: no file at all); False
+    where none may be mounted."""
+    folder.mkdir(exist_ok=True)
+    room = f"size={size}" if size else "nr_inodes=1"  # of 0 means without end (tmpfs(5))
+    kind = ("-t", "tmpfs", "-o", f"{room},mode=755", "tmpfs")
+    try:
+        done = subprocess.run(["mount", *kind, str(folder)], capture_output=True, check=False)
+    except FileNotFoundError:
+        yield False
+        return
+    if done.returncode:
+        yield False
+        return
+    try:
+        yield True
+    finally:
+        subprocess.run(["umount", str(folder)], check=True)

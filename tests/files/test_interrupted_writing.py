@@ -19,6 +19,8 @@ def test_files_are_whole_whatever_happens() -> None:
     killed = [int(found[key]) for key in ("old", "between", "new", "broken", "left")]
     assert sum(killed[:3]) == 24
     assert killed[3:] == [0, 0]
-    assert found["full"] == "5/5"
+    assert found["largest"] == "5/5"
+    good, disks = found["full"].split("/")  # of none, where none may be mounted
+    assert good == disks
     assert found["vanished"] == "25/25"
     assert found["forbidden"] == found["two"] == "good"

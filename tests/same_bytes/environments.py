@@ -2,9 +2,10 @@
 
     .venv/bin/python tests/same_bytes/environments.py [PYTHON ...] [--only DESIGN] [--outputs A,B]
 
-prints for every shipped and gallery design whether all that can be printed of it is the same in all
-surroundings, and in each further PYTHON (one that has buildplan installed with its own newest
-libraries; of another version, that is).
+prints, as a table, for every shipped and gallery design whether all that can be printed of it is
+the same in all surroundings. Each further PYTHON (one that has buildplan installed with its own
+newest libraries; of another version, that is) takes its turn at them; without any it is seen
+whether what differs goes by them or by the surroundings.
 """
 
 from __future__ import annotations
@@ -16,7 +17,7 @@ import subprocess
 import sys
 from collections.abc import Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor
-from itertools import product
+from itertools import cycle, product
 from pathlib import Path
 
 ROOT = Path(__file__).parent.parent.parent
@@ -27,15 +28,20 @@ DESIGNS = sorted(
     for path in folder.glob("*.yaml")
     if not path.stem.endswith(".event")
 )
-ALL = ("check", "steps", "crewed", "training", "crew", "sale", "model", "data", "companion")
+# the editions as they are, and with all that can be asked of one
+PLAIN, DRESSED = ("training", "crew", "sale"), ("folded", "large", "sealed")
+ALL = ("check", "steps", "crewed", *PLAIN, *DRESSED, "model", "data", "companion")
 # what is made of several, or for the office: of one each
 FRAME = ROOT / "designs" / "picture_frame.yaml"
 OF_ONE: tuple[tuple[Path, tuple[str, ...]], ...] = (
     (
         FRAME,
-        ("drawing", "picture", "chart", "why", "shopping", "sheet", "quote", "resized", "gallery"),
+        (
+            *("drawing", "picture", "chart", "why", "shopping", "sheet", "quote", "resized"),
+            *("gallery", "sold page"),
+        ),
     ),
-    (ROOT / "designs" / "reopening.event.yaml", ("event",)),
+    (ROOT / "designs" / "reopening.event.yaml", ("event", "offer")),
 )
 
 HASH_SEEDS = ("0", "1", "2", "4294967295")
@@ -77,19 +83,26 @@ def run(pythons: Sequence[str], only: Sequence[str], outputs_of_all: Sequence[st
     """Print the table, of the designs of some names only where some are given."""
     table = [*((design, outputs_of_all) for design in DESIGNS), *OF_ONE]
     asked = [(d, outputs) for d, outputs in table if not only or d.stem in only]
-    jobs = [(one, sys.executable) for one in SURROUNDINGS]
-    jobs += [({"PYTHONHASHSEED": "0"}, python) for python in pythons]
+    turns = cycle((sys.executable, *pythons))
+    jobs = list(zip(SURROUNDINGS, turns, strict=False))
+    heads = (f"{version_of(python)}, {' '.join(one.values())}" for one, python in jobs)
+    print("in each of:", *heads, sep="\n- ", end="\n\n")
+    print("| design | outputs | differing |\n| --- | --- | --- |")
     with ThreadPoolExecutor(os.cpu_count()) as pool:
         for design, outputs in asked:
             found = list(
                 pool.map(lambda job: sums_in(job[0], outputs, [design], job[1]), jobs)  # noqa: B023
             )
-            here, elsewhere = found[: len(SURROUNDINGS)], found[len(SURROUNDINGS) :]
-            row = ", ".join(unlike(here)) or f"the same in {len(here)} surroundings"
-            for python, other in zip(pythons, elsewhere, strict=True):
-                differing = ", ".join(unlike([here[0], other])) or "the same"
-                row += f"; {python}: {differing}"
-            print(f"{design.stem:24} {' '.join(outputs)}: {row}", flush=True)
+            print(
+                f"| {design.stem} | {len(outputs)} | {', '.join(unlike(found)) or '-'} |",
+                flush=True,
+            )
+
+
+def version_of(python: str) -> str:
+    """Python 3.12.1"""
+    call = [python, "--version"]
+    return subprocess.run(call, stdout=subprocess.PIPE, text=True, check=True).stdout.strip()
 
 
 if __name__ == "__main__":

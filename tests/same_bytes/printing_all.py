@@ -28,18 +28,24 @@ from typing import Any
 from buildplan.cli import main
 
 # what each is called with beside the design; OUT is a folder of its own, ALONE one that holds the
-# design and nothing else, and stands for it
+# design and a key, and stands for it
 OUT, ALONE = "OUT", "ALONE"
+KEY = f"{ALONE}/own.key"
+BUYER = ("--edition", "sale", "--for", "Ana Example")
 CALLS = {
     "check": ("check", "--json"),
     "steps": ("steps", "--json"),
     "crewed": ("steps", "--crew", "3", "--opening", "2027-05-01T10:00", "--language", "es"),
     "training": ("booklet", "--out", OUT),
     "crew": ("booklet", "--edition", "crew", "--language", "es", "--out", OUT),
-    "sale": ("booklet", "--edition", "sale", "--for", "Ana Example", "--out", OUT),
+    "sale": ("booklet", *BUYER, "--out", OUT),
+    "large": ("booklet", "--edition", "crew", "--large-print", "--language", "de", "--out", OUT),
+    "folded": ("booklet", "--fold", "--paper", "letter", "--language", "fr", "--out", OUT),
+    "sealed": ("booklet", *BUYER, "--key", KEY, "--language", "pt", "--out", OUT),
     "model": ("export", "--out", f"{OUT}/piece.glb"),
     "data": ("export", "--out", f"{OUT}/piece.json"),
     "companion": ("companion", "--out", f"{OUT}/piece.html"),
+    "sold page": ("companion", *BUYER, "--out", f"{OUT}/piece.html"),
     "drawing": ("draw", "--out", f"{OUT}/piece.pdf"),
     "picture": ("draw", "--view", "corner", "--out", f"{OUT}/piece.png"),
     "chart": ("check", "--chart", f"{OUT}/chart.svg"),
@@ -50,6 +56,7 @@ CALLS = {
     "resized": ("resize", "--height", "240cm", "--by", "gauge", "--out", f"{OUT}/resized.yaml"),
     "gallery": ("gallery", ALONE, "--out", f"{OUT}/gallery.pdf"),
     "event": ("event", "--out", OUT),
+    "offer": ("quote", "--csv", f"{OUT}/quote.csv", "--pdf", f"{OUT}/quote.pdf", "--for", "Ana"),
 }
 
 
@@ -57,6 +64,7 @@ def _sum(call: tuple[str, ...], design: Path, folder: Path) -> str:
     """The sum of what a command says and of all that it writes."""
     with tempfile.TemporaryDirectory() as alone:
         shutil.copy(design, alone)
+        Path(alone, "own.key").write_bytes(bytes(range(64)))
         named = () if ALONE in call else (str(design),)
         put = [part.replace(OUT, str(folder)).replace(ALONE, alone) for part in call]
         sys.argv = ["buildplan", *put, *named]

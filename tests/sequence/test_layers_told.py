@@ -27,6 +27,7 @@ from buildplan.sequence.model import Access, Kind
 from buildplan.sequence.piece import PieceIndex
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
+from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.finding import find_shape
 
 
@@ -94,10 +95,12 @@ def test_a_lock_of_a_ring_that_no_hand_fits_into_is_led_from_outside() -> None:
     for around, narrow in ((4, True), (6, False)):
         keys = Column(around=around, rings=3, ring="long", between="cross", lock="lock")
         piece = build_column("Post", BALLOONS, keys)
-        assert lets_a_hand_in(piece.chains[0], piece) != narrow
+        assert lets_a_hand_in(piece.chains[0], piece, CONSTANTS["hand"].value) != narrow
         texts = told(piece)
         assert any("no hand fits into the ring" in text for text in texts) == narrow
         assert any("lead one round in through a gap" in text for text in texts) == narrow
+        large = told(piece, Figures(hand_m=0.5))
+        assert any("no hand fits into the ring" in text for text in large)
         assert any("From inside the piece lay its knot" in text for text in texts) != narrow
 
 

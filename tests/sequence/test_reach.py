@@ -31,7 +31,7 @@ from buildplan.sequence.ordering import in_order
 from buildplan.sequence.reach import ReachKind, find_reach, lifters, ways_to_joints
 from buildplan.sequence.replay import ReplayError, replay
 from buildplan.sequence.steps import plan_steps
-from buildplan.shape.constants import CONSTANTS
+from buildplan.shape.constants import CONSTANTS, constants_with
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import Shape, Standing
 
@@ -292,8 +292,9 @@ def test_a_column_is_built_standing_and_its_top_from_a_stool() -> None:
 
 def test_a_bigger_piece_takes_more_people_to_lift() -> None:
     """Common practice, no source: nobody lifts alone."""
-    assert lifters(net(2, 2)[1]) == 2
-    assert lifters(net(20, 4)[1]) == 3
+    usual, strong = HandReach(), hands_with(constants_with({"lifter": 6.0}))
+    assert lifters(net(2, 2)[1], usual) == 2
+    assert [lifters(net(20, 4)[1], hands) for hands in (usual, strong)] == [3, 2]
     framework, shape = net(20, 4)
     steps = plan_steps(framework, reach=find_reach(framework, shape))
     assert steps[-1].operations[0].people == 3

@@ -9,9 +9,10 @@ import numpy as np
 import pytest
 from scipy.spatial import ConvexHull
 
-from buildplan.evaluation.ballast import LEAST_BALLAST_KG, ballast_each_kg, ballast_kg
+from buildplan.evaluation.ballast import ballast_each_kg, ballast_kg
 from buildplan.evaluation.evaluating import Evaluation, evaluate
 from buildplan.evaluation.seating import read_whole
+from buildplan.shape.constants import CONSTANTS
 
 DESIGNS = Path(__file__).parents[2] / "designs"
 # a moon that leans out over one side of its foot; a long foot; parts that stand each for itself
@@ -48,4 +49,5 @@ def test_what_is_tied_at_each_is_half_kilograms_and_adds_up(piece: Evaluation) -
     found = piece.examination
     each = ballast_each_kg(found)
     assert float(2 * each).is_integer()
-    assert ballast_kg(found) == each * len(found.wind.ballast_at) >= LEAST_BALLAST_KG
+    assert ballast_kg(found) == each * len(found.wind.ballast_at)
+    assert ballast_kg(found) >= CONSTANTS["least_ballast"].value

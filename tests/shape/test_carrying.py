@@ -16,9 +16,12 @@ from buildplan.evaluation.passing_words import opening_caution, way_lines
 from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
 from buildplan.shape.carrying import Carried, CarriedAs, DoorOpening, parts, walk_through, whole
+from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.model import FloatArray
 
 DESIGNS = Path(__file__).parents[2] / "designs"
+
+A_HAND = CONSTANTS["door_room"].value
 
 
 @cache
@@ -83,14 +86,16 @@ def test_a_post_goes_through_upright_or_on_its_side(
 ) -> None:
     """A spheroid of 0.4 by 0.4 by 2.0 m."""
     post = ball(0.2, 1.0, (0.0, 1.0, 0.0))
-    found = passage(post, Door("", width, height))
+    found = passage(post, Door("", width, height), A_HAND)
     assert (found.fit, found.pose.way) == (fit, way)
 
 
 def test_a_lift_must_be_deep_enough() -> None:
     post = ball(0.2, 1.0, (0.0, 1.0, 0.0))
-    assert passage(post, Door("lift", 0.9, 1.9, 1.4)).fit is Ease.NOT
-    assert passage(post, Door("lift", 0.9, 2.4, 1.4)).fit is Ease.EASILY
+    assert passage(post, Door("lift", 0.9, 1.9, 1.4), A_HAND).fit is Ease.NOT
+    assert passage(post, Door("lift", 0.9, 2.4, 1.4), A_HAND).fit is Ease.EASILY
+    # upright it has 20 cm free above it, and 25 at each side
+    assert passage(post, Door("lift", 0.9, 2.4, 1.4), 0.25).fit is Ease.TIGHTLY
 
 
 def test_what_does_not_go_through_whole_may_go_in_its_parts() -> None:

@@ -19,9 +19,8 @@ from buildplan.evaluation.ballast import ballast_kg
 from buildplan.evaluation.evaluating import evaluate, resting_shape
 from buildplan.evaluation.seating import read_whole
 from buildplan.framework.places import joints_named
+from buildplan.shape.constants import CONSTANTS, constants_with
 from buildplan.shape.holding import (
-    ADVISED_KG,
-    DRAUGHT_M_PER_S,
     advised_base,
     on_base,
     placed_base,
@@ -95,6 +94,10 @@ def test_the_base_that_is_advised_holds_and_can_be_carried(height_m: float) -> N
     base = advised_base(lean, 1.5)
     assert on_base(lean, 1.5, base).tip_angle_deg >= 15
     assert base.weight_kg <= 25
+    given = constants_with({"base_lean": 22.0, "least_ballast": 14.0})
+    base = advised_base(lean, 1.5, given)
+    assert on_base(lean, 1.5, base).tip_angle_deg >= 22
+    assert base.weight_kg >= 14
 
 
 def test_feet_that_no_base_reaches_under_have_one_each() -> None:
@@ -111,7 +114,7 @@ def test_feet_that_no_base_reaches_under_have_one_each() -> None:
     assert placed_base(wide, Base(3.2, 0.4, 4.0)).count == 1
     advised = advised_base(wide, 2.0)
     assert advised.count == 2
-    assert advised.all_kg >= ADVISED_KG
+    assert advised.all_kg >= CONSTANTS["least_ballast"].value
     assert on_base(wide, 2.0, advised).tip_angle_deg >= 15
 
 
@@ -119,19 +122,19 @@ def test_feet_that_no_base_reaches_under_have_one_each() -> None:
 def test_what_stands_on_the_base_that_is_advised_bears_a_draught_without_ballast(name: str) -> None:
     found = read_whole(DESIGNS / f"{name}.yaml")
     free = evaluate(found, found.units, 12)
-    assert free.examination.wind.tips_at.low < DRAUGHT_M_PER_S
-    assert ballast_kg(free.examination) >= ADVISED_KG
+    assert free.examination.wind.tips_at.low < CONSTANTS["draught"].value
+    assert ballast_kg(free.examination) >= CONSTANTS["least_ballast"].value
     (tips,) = [p for p in free.examination.cautions if p.kind is ShapeKind.TIPS_LIGHTLY]
     (put,) = tips.suggestion.ways[0].changes
     assert isinstance(put, Put)
     given = GivenBase.model_validate(put.value)
     held = evaluate(found.model_copy(update={"base": given}), found.units, 12)
-    assert held.examination.wind.tips_at.low >= DRAUGHT_M_PER_S
+    assert held.examination.wind.tips_at.low >= CONSTANTS["draught"].value
     assert ballast_kg(held.examination) == 0
     base = held.shape.holding.base
     assert base is not None
     assert base.count == (2 if name.endswith("portal") else 1)
-    assert base.all_kg >= ADVISED_KG
+    assert base.all_kg >= CONSTANTS["least_ballast"].value
 
 
 def test_a_light_piece_is_told_a_base_or_a_wall_and_either_mends_it(tmp_path: Path) -> None:

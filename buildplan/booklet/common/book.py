@@ -76,7 +76,7 @@ class Book(Evaluation):
     @cached_property
     def figures(self) -> Figures:
         """The figures that its steps quote."""
-        return told_figures(self.framework, self.shape, self.units)
+        return told_figures(self.framework, self.shape, self.units, self.constants)
 
     @cached_property
     def every_body(self) -> Bodies:

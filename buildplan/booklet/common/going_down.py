@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from buildplan.booklet.common.book import Book
 from buildplan.document.text import strong
 from buildplan.instructions.setting_up import comes_up, is_tying, ties_of
+from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.reach import WITH_ONE_AT_FOOT, lifters
 
 
@@ -51,7 +52,7 @@ def _taken_apart(book: Book) -> Iterator[str]:
             "{people} people hold parts {parts} at both sides while one undoes the {ties} ties that"
             " hold them; they lift them down as one and lay them flat",
             len(parts),
-            people=strong(voice.whole(lifters(book.shape))),
+            people=strong(voice.whole(lifters(book.shape, hands_with(book.constants)))),
             parts=voice.listed(list(parts)),
             ties=len(ties_of(context, parts, gone)),
         )

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from buildplan.design.measures import Units, load_words
 from buildplan.evaluation.ballast import sand_l, water_l
 from buildplan.language.voice import Voice
+from buildplan.shape.constants import Constant
 from buildplan.source.runs import runs_words
 
 LITRES_PER_CUBIC_FOOT = 28.316846592
@@ -44,8 +45,10 @@ def mass_words(mass_kg: float, voice: Voice, places: int = 1) -> str:
     return voice.tell(load_words(mass_kg, places))
 
 
-def filled_words(mass_kg: float, voice: Voice) -> str:
+def filled_words(mass_kg: float, constants: Mapping[str, Constant], voice: Voice) -> str:
     """Ballast by what it fills: `12 L of water, or 8 L of dry sand`."""
     return voice.say(
-        "{water} L of water or {sand} L of dry sand", water=water_l(mass_kg), sand=sand_l(mass_kg)
+        "{water} L of water or {sand} L of dry sand",
+        water=water_l(mass_kg),
+        sand=sand_l(mass_kg, constants),
     )

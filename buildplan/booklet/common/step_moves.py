@@ -34,7 +34,6 @@ from buildplan.framework.cells import STRAIGHT
 from buildplan.framework.model import Cell
 from buildplan.sequence.grouping import is_for_courses
 from buildplan.sequence.model import Kind, Operation, Step
-from buildplan.sequence.reach import is_long
 from buildplan.shape.lying import laid_in_figure
 
 # What is done to a chain before it is laid; what is done to the whole piece at once.
@@ -190,7 +189,7 @@ def stood_up_picture(book: Book, step: Step, size: tuple[float, float]) -> Pictu
     )
     stays = book.voice.say("thick line: stays down")
     bags = book.examination.wind.ballast_at
-    draw = lifting_up_picture if is_long(book.shape) else standing_up_picture
+    draw = lifting_up_picture if book.figures.long else standing_up_picture
     return draw(book.framework, book.shape, *size, words, people, stays, bags)
 
 

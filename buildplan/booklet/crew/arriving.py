@@ -15,13 +15,12 @@ from buildplan.document.text import plain, strong
 from buildplan.evaluation.ballast import ballast_kg
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
-from buildplan.shape.holding import DRAUGHT_M_PER_S
 from buildplan.shape.whereabouts import group_words
 
-# Speeds that ballast is told for; outdoors the ends of Beaufort 2 and 3 (mean speeds: gusts run
-# above them).
-WINDS = (
-    (mark("Indoors, a draught from a door"), DRAUGHT_M_PER_S),
+# Speeds that ballast is told for, beside the draught that it is reckoned with; the ends of Beaufort
+# 2 and 3 (mean speeds: gusts run above them).
+INDOORS = mark("Indoors, a draught from a door")
+OUTDOORS = (
     (mark("Outdoors, wind felt on the face"), 3.3),
     (mark("Outdoors, leaves and twigs in movement"), 5.4),
 )
@@ -100,14 +99,15 @@ def ballast_table(book: Book) -> list[Flowable]:
         voice.say("On the foot"),
         voice.say("That is"),
     )
-    masses = [(name, gust, ballast_kg(book.examination, gust)) for name, gust in WINDS]
+    winds = ((INDOORS, book.examination.wind.draught_m_per_s), *OUTDOORS)
+    masses = [(name, gust, ballast_kg(book.examination, gust)) for name, gust in winds]
     places = len(book.examination.wind.ballast_at)
     rows = tuple(
         (
             voice.say(name),
             voice.tell(speed_words(gust, book.units)),
             mass_words(mass, voice, places),
-            plain(filled_words(mass, voice)),
+            plain(filled_words(mass, book.constants, voice)),
         )
         for name, gust, mass in masses
     )

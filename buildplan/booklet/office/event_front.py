@@ -20,7 +20,7 @@ from buildplan.document.text import LEAD, SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
-from buildplan.evaluation.ballast import sand_l, water_l
+from buildplan.evaluation.ballast import water_l
 from buildplan.evaluation.figures import minutes_words, weight_words
 from buildplan.instructions.times import duration
 from buildplan.language.phrases import people_counted
@@ -96,13 +96,17 @@ def ballast_words(plan: EventPlan, voice: Voice) -> str:
         for copy, held in zip(plan.copies, masses, strict=True)
         if held
     )
+    sand = math.fsum(
+        held / copy.book.constants["dry_sand"].value
+        for copy, held in zip(plan.copies, masses, strict=True)
+    )
     return voice.say(
         "Ballast for all pieces, against a draught indoors: {kg} kg ({lb} lb), that is {water} L "
         "of water or {sand} L of dry sand.",
         kg=math.ceil(mass),
         lb=math.ceil(told_lb),
         water=water_l(mass),
-        sand=sand_l(mass),
+        sand=math.ceil(round(sand, 6)),
     )
 
 

@@ -211,7 +211,7 @@ def _holding_down(plan: EventPlan, voice: Voice) -> Iterator[str]:
             piece=copy.name,
             mass=mass_words(mass, voice, len(copy.book.examination.wind.ballast_at)),
             water=water_l(mass),
-            sand=sand_l(mass),
+            sand=sand_l(mass, copy.book.constants),
             where=_on(copy, voice),
         )
     yield voice.say("soft ties or webbing, no wire")

@@ -20,8 +20,6 @@ from buildplan.language.phrases import clauses
 from buildplan.sequence.labour import operation_minutes
 from buildplan.sequence.model import Kind, Operation, Stage, Step
 
-# A first build takes about twice as long (from memory).
-BEGINNER = 2.0
 LINE, DATE_LINE = "_" * 24, "_" * 8
 
 
@@ -33,6 +31,11 @@ def minutes_of(book: Book, operations: Iterable[Operation]) -> float:
 
 def _operations(steps: Sequence[Step]) -> list[Operation]:
     return [operation for step in steps for operation in step.operations]
+
+
+def first_build(book: Book) -> float:
+    """So many times as long as a practised hand a first build takes."""
+    return book.constants["first_build"].value
 
 
 def in_fives(minutes: float) -> int:
@@ -150,4 +153,4 @@ def _by_work(book: Book) -> dict[str, list[Step]]:
 
 def _beginners_minutes(book: Book, steps: Sequence[Step]) -> int:
     """Minutes that steps take a beginner, in fives."""
-    return in_fives(minutes_of(book, _operations(steps)) * BEGINNER)
+    return in_fives(minutes_of(book, _operations(steps)) * first_build(book))

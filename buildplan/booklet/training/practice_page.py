@@ -20,7 +20,7 @@ from buildplan.booklet.common.side_views import side_views
 from buildplan.booklet.common.step_blocks import MOST_EMPTY
 from buildplan.booklet.common.step_links import page_alone, told_at_step
 from buildplan.booklet.common.step_moves import act_moves, first_moves
-from buildplan.booklet.training.pages import BEGINNER, in_fives, minutes_of
+from buildplan.booklet.training.pages import first_build, in_fives, minutes_of
 from buildplan.booklet.training.practice import Practice, practice
 from buildplan.booklet.training.practice_corner import corner_cells, counted_at_end
 from buildplan.booklet.training.practice_pictures import comes_out, pictured
@@ -96,7 +96,7 @@ def _minutes(book: Book, shown: Sequence[Step]) -> float:
 
 def practice_minutes(book: Book, made: Practice | None) -> int:
     """What the practice piece takes a beginner, in fives of minutes; 0 where there is none."""
-    return in_fives(_minutes(book, _shown(made)) * BEGINNER) if made else 0
+    return in_fives(_minutes(book, _shown(made)) * first_build(book)) if made else 0
 
 
 def practised(book: Book, made: Practice | None) -> Practised | None:

@@ -119,7 +119,7 @@ def copies_of(event: Event, books: Sequence[Evaluation], voice: Voice) -> tuple[
     """Every piece that is built, each as many times over as the event says."""
     copies: list[Copy] = []
     for place, (book, piece) in enumerate(zip(books, event.designs, strict=True)):
-        figures = told_figures(book.framework, book.shape, book.units)
+        figures = told_figures(book.framework, book.shape, book.units, book.constants)
         words = tell_steps(book.steps, book.framework, book.units, voice, figures)
         for number in range(1, piece.count + 1):
             before = sum(len(copy.steps) for copy in copies)

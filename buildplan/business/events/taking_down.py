@@ -10,6 +10,7 @@ from math import fsum
 
 from buildplan.business.events.event_plan import Copy, EventPlan, moment_on
 from buildplan.evaluation.told_figures import told_figures
+from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.reach import lifters
 from buildplan.sequence.timetable import RESERVE
 
@@ -79,7 +80,8 @@ def _rows(plan: EventPlan) -> Iterator[DownRow]:
     crew = plan.event.crew
     yield DownRow(DownKind.CLEAR, None, crew, 0.0, each[DownKind.CLEAR])
     for copy in plan.copies:
-        people, manner = lifters(copy.book.shape), _manner(copy, plan)
+        hands = hands_with(copy.book.constants)
+        people, manner = lifters(copy.book.shape, hands), _manner(copy, plan)
         laid = DownRow(DownKind.LAY, copy, people, 0.0, each[DownKind.LAY], people > crew, manner)
         places = len(copy.book.examination.wind.ballast_at)
         untying = places * each[DownKind.UNTIE] / crew
