@@ -24,7 +24,7 @@ from buildplan.patterns.letter_keys import Letters
 from buildplan.sequence import reach
 from buildplan.sequence.courses import JointCourse, WorkOrder, order_of
 from buildplan.sequence.exchange import steps_as_json
-from buildplan.sequence.hand_reach import HandReach, Posture, hands_with
+from buildplan.sequence.hand_reach import HandReach, Posture
 from buildplan.sequence.model import Access, Kind
 from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order
@@ -292,9 +292,9 @@ def test_a_column_is_built_standing_and_its_top_from_a_stool() -> None:
 
 def test_a_bigger_piece_takes_more_people_to_lift() -> None:
     """Common practice, no source: nobody lifts alone."""
-    usual, strong = HandReach(), hands_with(constants_with({"lifter": 6.0}))
-    assert lifters(net(2, 2)[1], usual) == 2
-    assert [lifters(net(20, 4)[1], hands) for hands in (usual, strong)] == [3, 2]
+    assert lifters(net(2, 2)[1], HandReach()) == 2
+    assert lifters(net(20, 4)[1], HandReach()) == 3
+    assert lifters(net(20, 4)[1], HandReach(lifter=6.0)) == 2
     framework, shape = net(20, 4)
     steps = plan_steps(framework, reach=find_reach(framework, shape))
     assert steps[-1].operations[0].people == 3
