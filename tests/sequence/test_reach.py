@@ -24,14 +24,14 @@ from buildplan.patterns.letter_keys import Letters
 from buildplan.sequence import reach
 from buildplan.sequence.courses import JointCourse, WorkOrder, order_of
 from buildplan.sequence.exchange import steps_as_json
-from buildplan.sequence.hand_reach import HandReach, Posture
+from buildplan.sequence.hand_reach import HandReach, Posture, hands_with
 from buildplan.sequence.model import Access, Kind
 from buildplan.sequence.operations import operations
 from buildplan.sequence.ordering import in_order
 from buildplan.sequence.reach import ReachKind, find_reach, lifters, ways_to_joints
 from buildplan.sequence.replay import ReplayError, replay
 from buildplan.sequence.steps import plan_steps
-from buildplan.shape.constants import CONSTANTS, constants_with
+from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import Shape, Standing
 
@@ -292,10 +292,9 @@ def test_a_column_is_built_standing_and_its_top_from_a_stool() -> None:
 
 def test_a_bigger_piece_takes_more_people_to_lift() -> None:
     """Common practice, no source: nobody lifts alone."""
-    assert lifters(net(2, 2)[1], HandReach()) == 2
-    assert lifters(net(20, 4)[1], HandReach()) == 3
-    assert lifters(net(20, 4)[1], HandReach(lifter=6.0)) == 2
     framework, shape = net(20, 4)
+    assert lifters(net(2, 2)[1], HandReach()) == 2
+    assert [lifters(shape, HandReach(lifter=each)) for each in (1.5, 6.0)] == [3, 2]
     steps = plan_steps(framework, reach=find_reach(framework, shape))
     assert steps[-1].operations[0].people == 3
     assert "3 people or more" in tell_steps(steps, framework, "in", Voice())[-1].text
