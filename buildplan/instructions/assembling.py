@@ -127,18 +127,23 @@ def _moves(context: Context, step: Step, braces: Sequence[Brace]) -> Iterator[st
     leads = leads_of(context, braces)
     taught = [context.teacher(lead, step) for lead in leads]
     colour = _colour_of(context, braces)
+    told: list[str] = []
     for chain in braces[0].chains:
         lead, length = lead_of(context.framework, chain), len(chain.links)
         if colour is None:
-            yield _take_in_row(voice, length)
+            told.append(_take_in_row(voice, length))
         elif (
             _last_taken(context, step, length) != colour
             or None in taught
             or is_new_corner(context, step)
         ):
-            yield _take(voice, length, colour)
+            told.append(_take(voice, length, colour))
         if context.teacher(lead, step) is None or is_new_corner(context, step):
-            yield lead_words(voice, lead)
+            told.append(lead_words(voice, lead))
+    once = dict.fromkeys(told)
+    yield from once
+    if len(once) < len(told):
+        yield voice.say("The row names more than one: tie in each so.")
     if any(one.shared for one in braces) and context.teacher(Hand.SHARE, step) is None:
         yield voice.say("Where the row names a shared balloon, no new balloon is tied.")
     known = where_taught(context, step, leads)
