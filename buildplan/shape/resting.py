@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from scipy.spatial import ConvexHull, QhullError, cKDTree
@@ -26,13 +27,19 @@ FOOT_SPREAD = 0.05  # of the piece's size: feet nearer together than this count 
 class RestingPose:
     """A rotation (3, 3), to be applied as `positions @ rotation.T`, and how stable it is.
 
-    `tip_angle` is the lean in radians at which the rigid piece would go over, `lopsided` how far
-    from left-right symmetric it looks (0 is symmetric).
+    `tip_angle` is the lean in radians at which the rigid piece would go over, `seen_m` (points, 2
+    or 3) what of the unturned piece meets the eye.
     """
 
     rotation: FloatArray
     tip_angle: float
-    lopsided: float
+    seen_m: FloatArray
+
+    @cached_property
+    def lopsided(self) -> float:
+        """How far from left-right symmetric the piece looks (0 is symmetric)."""
+        axes = self.seen_m.shape[1]
+        return lopsidedness(self.seen_m @ self.rotation[:axes, :axes].T)
 
 
 def turned_in_plane(angle: float) -> FloatArray:
@@ -81,7 +88,7 @@ def poses_in_plane(
         if reach <= 0:
             continue
         angle = float(np.arctan2(reach, centre[1] - low.min()))
-        poses.append(RestingPose(rotation, angle, lopsidedness(placed[:, :2])))
+        poses.append(RestingPose(rotation, angle, flat))
     return poses
 
 
@@ -116,7 +123,7 @@ def pose_on(feet: IntArray, positions_m: FloatArray, in_plane: bool) -> RestingP
     else:
         rotation = _down(-upward)
         rotation = _facing(positions_m @ rotation.T) @ rotation
-    return RestingPose(rotation, 0.0, lopsidedness(positions_m @ rotation.T))
+    return RestingPose(rotation, 0.0, positions_m)
 
 
 def at_rest_on(
@@ -168,7 +175,7 @@ def poses_in_space(
             continue
         rotation = _facing(placed) @ rotation
         angle = float(np.arctan2(reach, centre[1] - floor))
-        poses.append(RestingPose(rotation, angle, lopsidedness(positions_m @ rotation.T)))
+        poses.append(RestingPose(rotation, angle, positions_m))
     return poses
 
 
@@ -227,7 +234,12 @@ def best_pose(poses: Sequence[RestingPose], start_m: FloatArray) -> RestingPose 
     if not poses:
         return None
     steadiest = max(pose.tip_angle for pose in poses)
-    steady = [pose for pose in poses if pose.tip_angle >= steadiest * (1 - EQUAL)]
+    # a straight side has a pose for every two of its bodies: one of them is looked at
+    apart: dict[bytes, RestingPose] = {}
+    for pose in poses:
+        if pose.tip_angle >= steadiest * (1 - EQUAL):
+            apart.setdefault((np.round(pose.rotation, 4) + 0.0).tobytes(), pose)
+    steady = list(apart.values())
     straightest = min(pose.lopsided for pose in steady)
     straight = [pose for pose in steady if pose.lopsided <= straightest + EQUAL]
 
