@@ -138,3 +138,15 @@ def test_linked_joints_that_no_distance_tells_apart_start_apart() -> None:
     (start,) = spread_starts(bodies, 1, np.random.default_rng(1))
     apart = np.linalg.norm(start[bodies.ends[:, 0]] - start[bodies.ends[:, 1]], axis=1)
     assert apart.min() > 1e-6 * apart.mean()
+
+
+def test_links_of_one_length_start_nearly_so_in_a_large_sheet() -> None:
+    """Scaling by the distances to a few joints draws the links of a square sheet by a sixth longer
+    or shorter than one another; with the links themselves asked after, alike."""
+    side = int(MANY**0.5) + 2
+    across = [(i, i + 1) for i in range(side * side) if (i + 1) % side]
+    up = [(i, i + side) for i in range(side * (side - 1))]
+    bodies = bodies_of(graph(side * side, across + up))
+    (start,) = spread_starts(bodies, 1, np.random.default_rng(1))
+    drawn = np.linalg.norm(start[bodies.ends[:, 0]] - start[bodies.ends[:, 1]], axis=1)
+    assert drawn.std() < 0.08 * drawn.mean()
