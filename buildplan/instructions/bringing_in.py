@@ -56,6 +56,9 @@ def _taking(context: Context, step: Step) -> list[Doing]:
         )
         return [Doing(again)]
     if taught is not None:
+        rings = all(long.chain.closed for long in coming(context, step))
+        if rings and not is_flat(context, step) and not is_first(context, step):
+            return [Doing(voice.say("Close each chain into a ring and tag it."))]
         if taught == context.teacher(Hand.JOIN, step) and step.kind is not Kind.LAY:
             return []
         if is_flat(context, step) and context.teacher(Hand.LAY_NEXT, step) is not None:

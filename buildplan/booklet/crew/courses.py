@@ -21,6 +21,7 @@ from buildplan.booklet.crew.when import JobTimes, line_starts
 from buildplan.document.blocks import Items, Words
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
+from buildplan.instructions.coming import coming
 from buildplan.instructions.job_checks import job_checks
 from buildplan.instructions.model import Doing
 from buildplan.language.phrases import clauses, sentences
@@ -100,11 +101,14 @@ def _held(book: Book, step: Step) -> list[Doing]:
 
 
 def _coming_in(book: Book, steps: Sequence[Step]) -> str:
-    """What is done with the chains that come in; how rings are closed with the first that are."""
+    """What is done with the chains that come in; how rings are closed with the first that are, and
+    with all others that they are."""
     closing = next((step for step in book.steps if step.of_kind(Kind.CLOSE_RING)), None)
     if closing in steps:
         return book.voice.say(
             "Chains that come in: tie the two ends of each together without a twist, that knot is"
             " the first of its row; set them on, tag them"
         )
+    if any(long.chain.closed for step in steps for long in coming(book.context, step)):
+        return book.voice.say("Chains that come in: close each into a ring, set them on, tag them")
     return book.voice.say("Chains that come in: set them on, tag them")
