@@ -23,6 +23,7 @@ class ShapeKind(ProblemKind):
     READS_BACKWARDS = auto()
     NOTHING_MEETS = auto()
     NOT_SO_LOW = auto()
+    SAME_PLACE = auto()
     NOT_AS_DRAWN = auto()
     FOLDS = auto()
     DOES_NOT_HOLD_ITSELF = auto()

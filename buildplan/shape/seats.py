@@ -3,10 +3,11 @@ that meet where a part comes to lie (`seat_places.py`) are tied."""
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from buildplan.framework.assembly import is_of_part
+from buildplan.framework.assembly import is_of_part, outer_part
 from buildplan.framework.model import Framework, Tie
 from buildplan.language.messages import listing, message
 from buildplan.shape.blocks import blocks_of
@@ -15,6 +16,10 @@ from buildplan.shape.model import Shape
 from buildplan.shape.seat_places import Seat, SeatPlaces
 from buildplan.source.problems import Problem
 from buildplan.source.suggestions import to_try
+
+# A part that meets another with more of its joints than that lies where the other is. Ours: two
+# towers side by side meet with half of theirs.
+TAKEN_SHARE = 0.75
 
 
 @dataclass(frozen=True)
@@ -45,7 +50,12 @@ def ties_worked_out(
         if seat.lower and seat.lower > scene.lowest(seat):
             problems.append(_not_so_low(seat, scene.lowest(seat)))
             continue
-        pairs = (*pairs, *scene.also_met(seat, pairs))
+        also = tuple(scene.also_met(seat, pairs))
+        taken = _place_taken(framework, seat, also)
+        if taken:
+            problems.append(_same_place(seat, taken))
+            continue
+        pairs = (*pairs, *also)
         found[seat.part] = pairs
         framework = replace(framework, ties=(*framework.ties, *map(Tie, pairs)))
     return WorkedOut(found, tuple(problems))
@@ -62,6 +72,23 @@ def _tied_by_hand(framework: Framework, seat: Seat) -> set[str]:
         if any(is_of_part(joint, seat.part) for joint in joints)
         and any(is_of_part(joint, name) for joint in joints)
     }
+
+
+def _place_taken(framework: Framework, seat: Seat, also: Sequence[tuple[str, str]]) -> str:
+    """The name of another part with which nearly all of a part would lie at one place, as its
+    joints that meet others tell; empty if there is none."""
+    own = sum(is_of_part(joint, seat.part) for joint in framework.joints)
+    met = Counter(outer_part(other) for _, other in also)
+    return next((name for name, count in met.items() if count > TAKEN_SHARE * own), "")
+
+
+def _same_place(seat: Seat, other: str) -> Problem:
+    return Problem(
+        ShapeKind.SAME_PLACE,
+        message("part {part} comes to lie where part {other} is", part=seat.part, other=other),
+        to_try(message("set it at another place: beside a part, between two, or across several")),
+        path="build.assembly.parts",
+    )
 
 
 def _not_so_low(seat: Seat, lowest: int) -> Problem:

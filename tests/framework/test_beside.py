@@ -10,7 +10,9 @@ from seated_parts import BEAM, COLUMN, LINK_M, TOWER, file_of, solved
 
 from buildplan.design.reading import read_design
 from buildplan.evaluation.seating import Seated, seated
+from buildplan.language.voice import Voice
 from buildplan.shape.kinds import ShapeKind
+from buildplan.source.problems import in_words
 
 
 @pytest.mark.parametrize(
@@ -79,3 +81,11 @@ def test_a_beam_may_be_tied_lower_between_its_towers(tmp_path: Path) -> None:
         assert lower[own] == f"{part}{chr(ord(row) - 1)}{number}"
     (problem,) = tied(9).problems
     assert problem.kind == ShapeKind.NOT_SO_LOW
+
+
+def test_two_parts_set_at_one_place_are_told(tmp_path: Path) -> None:
+    beam = f"name: B, build: {BEAM}"
+    towers = (f"name: {name}, on: B, build: {TOWER}" for name in "LR")
+    (problem,) = seated(read_design(file_of(tmp_path, beam, *towers))).problems
+    assert problem.kind == ShapeKind.SAME_PLACE
+    assert "R comes to lie where part L is" in in_words(problem, Voice())
