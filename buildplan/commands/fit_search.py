@@ -149,8 +149,7 @@ def _searched(wish: FitWish, until: float | None, voice: Voice) -> tuple[tuple[F
         )
         _tell_larger(wish, until, voice)
         raise ProblemsFoundError
-    cut_short = not reached[-1].figures and reached[-1].done < reached[-1].rounds
-    return fits, wish.within if wish.within is not None and cut_short else ""
+    return fits, "" if wish.within is None or reached[-1].share == 1 else wish.within
 
 
 def _write(chosen: Fit, wish: FitWish, clock: str, voice: Voice) -> None:

@@ -59,8 +59,7 @@ def _fitted(task: FitWork, voice: Voice, report: Report) -> bytes | None:
     reached: list[Progress] = []
 
     def watch(progress: Progress) -> bool:
-        share = progress.done / max(1, progress.rounds)
-        report(Share(min(0.95, share), progress_words(progress, voice, reached)))
+        report(Share(min(0.95, progress.share), progress_words(progress, voice, reached)))
         reached.append(progress)
         return True
 

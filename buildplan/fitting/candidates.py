@@ -28,15 +28,32 @@ NOTHING_BETTER = 0.05  # a score that no eye could tell from a better one
 
 
 @dataclass(frozen=True)
+class Growing:
+    """How many figures have been grown of all that are to be, and by how much the closest of them
+    overlaps, about; 0 when there is none yet."""
+
+    done: int
+    of: int
+    overlap: float = 0.0
+
+
+@dataclass(frozen=True)
 class Progress:
-    """The best courses so far with each gauge, best first, after `done` of `rounds` rounds; when
-    `figures` are grown now, for none of them is good."""
+    """The best courses so far with each gauge, best first, after `done` of `rounds` rounds; or how
+    far the figures are that are grown now, for none of the courses is good."""
 
     found: Found
     done: int
     rounds: int
     spent: Spent
-    figures: bool = False
+    figures: Growing | None = None
+
+    @property
+    def share(self) -> float:
+        """How much has been done of the rounds, or of the figures."""
+        if self.figures is not None:
+            return self.figures.done / self.figures.of
+        return self.done / max(1, self.rounds)
 
     @property
     def best(self) -> Solved | None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import partial
 
@@ -10,8 +10,9 @@ import numpy as np
 
 from buildplan.design.building import build_framework
 from buildplan.design.model import Design
-from buildplan.fitting.effort import Effort
-from buildplan.fitting.figure_growing import Grown, grow, starts_of
+from buildplan.fitting.candidates import Growing, Progress
+from buildplan.fitting.effort import Effort, Spent
+from buildplan.fitting.figure_growing import Grown, Start, grow, starts_of
 from buildplan.fitting.figure_strokes import figure_design
 from buildplan.fitting.fit import UPRIGHT_DEG, Fit
 from buildplan.fitting.following import with_a_foot
@@ -27,6 +28,9 @@ from buildplan.language.voice import Voice
 from buildplan.shape.finding import come_to_rest, set_down
 from buildplan.shape.model import Shape
 
+# figures that are grown before their progress is told: in a few changes, and in more
+AT_ONCE, LONGER_AT_ONCE = 16, 4
+HURRIED = 2  # of each gauge that are judged at most, once the search has been ended
 BRIDGED = 0.2  # half the width of a dent that is bridged, in links: between strokes it is open
 
 
@@ -63,22 +67,61 @@ class _StoodFigure:
 
 
 def figure_fits(
-    outline: Outline, gauges: Sequence[Gauges], effort: Effort, voice: Voice
-) -> list[Fit]:
-    """The best figure with each gauge: from every root one is grown in a few changes, from the
-    likeliest one in more, and the best of those that stands as it is drawn and passes every check
-    is taken."""
+    outline: Outline,
+    gauges: Sequence[Gauges],
+    effort: Effort,
+    voice: Voice,
+    watch: Callable[[Progress], bool],
+) -> tuple[list[Fit], bool]:
+    """The best figure with each gauge, and whether all were grown: from every root one is grown in
+    a few changes, from the likeliest one in more, and the best of those that stands as it is drawn
+    and passes every check is taken.
+
+    `watch` is told after every few of them; growing ends when that says no, or at Ctrl-C, with the
+    best so far.
+    """
     starts = [
         start
         for one in gauges
         for start in starts_of(with_a_foot(outline, one.sizes.long_m), one, effort.roots)
     ]
-    first = each(partial(grow, changes=effort.changes), starts)
+    planned = len(starts) + len(gauges) * min(effort.grown_on, effort.roots)
+    grown: list[Grown] = []
+    to_its_end = True
+    try:
+        for some in _in_batches(starts, gauges, effort):
+            grown += some
+            closest = max(one.overlap for one in grown)
+            growing = Growing(len(grown), planned, closest)
+            if not watch(Progress({}, 0, 0, Spent(), growing)) and len(grown) < planned:
+                to_its_end = False
+                break
+    except KeyboardInterrupt:
+        if not grown:
+            raise
+        to_its_end = False
+    ranked = [_best_with(one, grown)[: effort.grown_on] for one in gauges]
+    judge = partial(_first_that_will_do, outline=outline, voice=voice)
+    try:
+        fits = each(judge, ranked if to_its_end else [best[:HURRIED] for best in ranked])
+    except KeyboardInterrupt:
+        to_its_end, fits = False, each(judge, [best[:1] for best in ranked])
+    return [fit for fit in fits if fit is not None], to_its_end
+
+
+def _in_batches(
+    starts: Sequence[Start], gauges: Sequence[Gauges], effort: Effort
+) -> Iterator[list[Grown]]:
+    """Figures as they are grown, some at a time: from every root, then from the likeliest again."""
+    first: list[Grown] = []
+    for begin in range(0, len(starts), AT_ONCE):
+        some = each(partial(grow, changes=effort.changes), starts[begin : begin + AT_ONCE])
+        first += some
+        yield some
     likely = [found.start for one in gauges for found in _best_with(one, first)[: effort.grown_on]]
-    last = each(partial(grow, changes=effort.changes * effort.longer), likely)
-    ranked = [_best_with(one, last) for one in gauges]
-    fits = each(partial(_first_that_will_do, outline=outline, voice=voice), ranked)
-    return [fit for fit in fits if fit is not None]
+    longer = partial(grow, changes=effort.changes * effort.longer)
+    for begin in range(0, len(likely), LONGER_AT_ONCE):
+        yield each(longer, likely[begin : begin + LONGER_AT_ONCE])
 
 
 def _first_that_will_do(grown: Sequence[Grown], outline: Outline, voice: Voice) -> Fit | None:
@@ -95,8 +138,13 @@ def _first_that_will_do(grown: Sequence[Grown], outline: Outline, voice: Voice) 
 
 
 def _best_with(gauges: Gauges, grown: Sequence[Grown]) -> list[Grown]:
-    """The figures of links that were asked to be of these gauges, best first."""
-    return sorted((one for one in grown if one.start.asked == gauges), key=lambda one: one.score)
+    """The figures of links that were asked to be of these gauges, the best from each start, best
+    first."""
+    best: dict[int, Grown] = {}
+    for one in sorted(grown, key=lambda one: one.score):
+        if one.start.asked == gauges:
+            best.setdefault(one.start.seed, one)
+    return list(best.values())
 
 
 def judged_figure(grown: Grown, outline: Outline, voice: Voice) -> Fit | None:

@@ -45,13 +45,14 @@ class Start:
 
 @dataclass(frozen=True)
 class Grown:
-    """A figure: its joints as the outline lies, in links; its cells by their corners clockwise; and
-    how well it covers, lower is better."""
+    """A figure: its joints as the outline lies, in links; its cells by their corners clockwise; how
+    well it covers, lower is better; and its overlap, on the raster."""
 
     start: Start
     at: tuple[complex, ...]
     cells: tuple[tuple[int, ...], ...]
     score: float
+    overlap: float
 
 
 def starts_of(outline: Outline, asked: Gauges, count: int) -> list[Start]:
@@ -111,7 +112,7 @@ def grow(start: Start, changes: int) -> Grown:
     growing = GrowingFigure(start.followed, start.gauges, start.root)
     growing.fill(chance, NOISE)
     kept, now = list(growing.groups), growing.worth
-    best, best_groups = growing.measured(), list(kept)
+    best, best_groups, overlap = growing.measured(), list(kept), growing.overlap
     least = now
     for number in range(changes):
         if len(kept) < 2:
@@ -128,11 +129,11 @@ def grow(start: Start, changes: int) -> Grown:
         if now < least + LIKELY:
             least, measured = min(least, now), growing.measured()
             if measured < best - 1e-9:
-                best, best_groups = measured, list(kept)
+                best, best_groups, overlap = measured, list(kept), growing.overlap
     lattice = growing.lattice
     cells = tuple(lattice.corners[cell] for group in best_groups for cell in group)
     at = tuple(place * start.root.along for place in lattice.sheet.at)
-    return Grown(start, at, cells, best)
+    return Grown(start, at, cells, best, overlap)
 
 
 def _fewer(growing: GrowingFigure, chance: np.random.Generator) -> list[Group]:

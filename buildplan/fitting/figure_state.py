@@ -61,7 +61,12 @@ class GrowingFigure:
         """Lower is better: what is not covered, how far it is from standing and from the height
         asked for, and a little for each cell."""
         off = OFF_HEIGHT * max(0.0, self._raster.off_height() - HEIGHT_NEAR)
-        return 1 - self._raster.overlap() + PER_CELL * self._count + off + self._falling()
+        return 1 - self.overlap + PER_CELL * self._count + off + self._falling()
+
+    @property
+    def overlap(self) -> float:
+        """Area of the intersection over that of the union, on the raster."""
+        return self._raster.overlap()
 
     def measured(self) -> float:
         """The same with the largest distance, and much for a height that will hardly do."""
@@ -97,8 +102,7 @@ class GrowingFigure:
         while options and self._count < MOST_CELLS:
             groups, brought = list(options), np.array(list(options.values()))
             cells = np.fromiter(map(len, groups), int)
-            overlap = self._raster.overlap()
-            gained = self._raster.overlaps(brought[:, 0], brought[:, 1]) - overlap
+            gained = self._raster.overlaps(brought[:, 0], brought[:, 1]) - self.overlap
             worth = gained - PER_CELL * cells + noise * chance.standard_normal(len(groups))
             order = np.argsort(-worth, kind="stable")
             best = next(

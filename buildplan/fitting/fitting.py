@@ -16,7 +16,7 @@ import numpy as np
 
 from buildplan.design.measures import Units
 from buildplan.evaluation.expected_time import seconds_to_fit
-from buildplan.fitting.candidates import Progress, rounds
+from buildplan.fitting.candidates import Growing, Progress, rounds
 from buildplan.fitting.drafting import Task
 from buildplan.fitting.effort import QUICK, USUAL, Effort, Spent
 from buildplan.fitting.figure_fits import figure_fits
@@ -32,7 +32,7 @@ from buildplan.fitting.workers import each
 from buildplan.language.voice import Voice
 
 Preference = Literal["few", "close"]
-FIGURES_NOW = Progress({}, 0, 0, Spent(), figures=True)
+FIGURES_NOW = Progress({}, 0, 0, Spent(), Growing(0, 1))
 FINEST = 2  # of the gauges, that figures are grown with at once
 LINKS_ALONG = 9  # of a tube of four chains for each outer one along its edge, braces and all
 LEAST_LIKENESS = 0.3  # of a design that cannot be built as it is
@@ -75,8 +75,9 @@ def fit_outline(
     fits: list[Fit] = []
     if figures_first:
         watch(FIGURES_NOW)
-        fits = _grown(outline, enough, finer, effort, voice)
-        if any(_covers_well(fit) if likely else fit.buildable for fit in fits):
+        fits, all_grown = _grown(outline, enough, finer, effort, voice, watch)
+        will_do = any(_covers_well(fit) if likely else fit.buildable for fit in fits)
+        if will_do or not all_grown:
             return _worth_showing(fits)
     hopeless = figures_first or not likely
     tubes = min(effort, QUICK, key=lambda one: one.courses) if hopeless else effort
@@ -93,7 +94,7 @@ def fit_outline(
     if to_its_end and untried and not any(map(_covers_well, fits)):
         with suppress(KeyboardInterrupt):
             watch(FIGURES_NOW)
-            fits += _grown(outline, enough, finer, effort, voice)
+            fits += _grown(outline, enough, finer, effort, voice, watch)[0]
     return _worth_showing(fits)
 
 
@@ -103,13 +104,17 @@ def _grown(
     finer: Sequence[Gauges],
     effort: Effort,
     voice: Voice,
-) -> list[Fit]:
-    """Figures with the usual gauges, and with finer ones where those do not cover as they
-    should."""
-    fits = figure_fits(outline, usual, effort, voice)
-    if finer and not any(map(_covers_well, fits)):
-        fits += figure_fits(outline, finer, effort, voice)
-    return fits
+    watch: Callable[[Progress], bool],
+) -> tuple[list[Fit], bool]:
+    """Figures with the usual gauges, and with finer ones where those do not cover as they should;
+    and whether all were grown that there was reason to grow."""
+    fits, all_grown = figure_fits(outline, usual, effort, voice, watch)
+    if all_grown and finer and not any(map(_covers_well, fits)):
+        with suppress(KeyboardInterrupt):
+            found, all_grown = figure_fits(outline, finer, effort, voice, watch)
+            return [*fits, *found], all_grown
+        return fits, False
+    return fits, all_grown
 
 
 def _for_figures(

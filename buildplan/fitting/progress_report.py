@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
-from buildplan.fitting.candidates import Progress
+from buildplan.fitting.candidates import Growing, Progress
 from buildplan.fitting.measure_words import gauge_words, share_words
 from buildplan.fitting.solving import Solved
 from buildplan.language.messages import mark
@@ -15,8 +15,8 @@ def progress_words(progress: Progress, voice: Voice, reached: Sequence[Progress]
     """How far the search is; how close anything yet comes, which never falls, and the best to
     build, with why it is better where it is not the closest. `reached` is what the search came to
     until now."""
-    if progress.figures:
-        return voice.say("no tube follows it well: drawing it as a figure of cells")
+    if progress.figures is not None:
+        return _growing_words(progress.figures, voice)
     best = progress.best
     if best is None:
         return voice.say(
@@ -41,6 +41,17 @@ def progress_words(progress: Progress, voice: Voice, reached: Sequence[Progress]
     )
     reason = _why_better(best, closest)
     return told if reason is None else voice.say(reason, progress=told)
+
+
+def _growing_words(growing: Growing, voice: Voice) -> str:
+    if not growing.done:
+        return voice.say("no tube follows it well: drawing it as a figure of cells")
+    return voice.say(
+        "{done} of {all} figures grown: the closest so far overlaps by about {share}",
+        done=growing.done,
+        all=growing.of,
+        share=share_words(growing.overlap, voice),
+    )
 
 
 def _all_found(reached: Iterable[Progress]) -> Iterator[Solved]:

@@ -77,7 +77,9 @@ def test_no_outline_gets_past_its_budget(
         assert rounds[-1].spent.solved == count["solved"] <= SMALL.most_solved(searches)
         assert rounds[-1].spent.laid == count["laid"] <= SMALL.most_laid(searches)
     # a tube covers the whale as it should: no figure is grown of it
-    assert sum(one.figures for one in told) == (name != "whale") == bool(asked)
+    figures = [one.figures for one in told if one.figures is not None]
+    assert bool(figures) == (name != "whale") == bool(asked)
+    assert all(one.done == one.of == len(asked) for one in figures[-1:])
     assert sum(asked) <= SMALL.most_changes(gauges=1)
 
 
@@ -102,9 +104,9 @@ def work_on(
         done.append("tubes")
         return [Progress({}, 1, 1, Spent())]
 
-    def figures(starts: object, gauges: Sequence[Gauges], *given: object) -> list[Fit]:
+    def figures(starts: object, gauges: Sequence[Gauges], *given: object) -> tuple[list[Fit], bool]:
         done.extend(one.long for one in gauges)
-        return [] if figure is None else [figure]
+        return [] if figure is None else [figure], True
 
     monkeypatch.setattr(fitting, "rounds", tubes)
     monkeypatch.setattr(fitting, "_judged_best", lambda *given: [] if tube is None else [tube])
@@ -141,7 +143,7 @@ def test_what_cannot_be_built_and_hardly_overlaps_is_no_answer(
     """Of a spiral no tube and no figure comes to be: there is nothing to write."""
     broken = replace(ring, problems=(message("the piece does not hold itself up"),))
     monkeypatch.setattr(fitting, "rounds", lambda *given: [Progress({}, 1, 1, Spent())])
-    monkeypatch.setattr(fitting, "figure_fits", lambda *given: [])
+    monkeypatch.setattr(fitting, "figure_fits", lambda *given: ([], True))
     for overlap, shown in ((0.1, 0), (0.6, 1)):
         found = [replace(broken, close=replace(ring.close, overlap=overlap))]
         monkeypatch.setattr(fitting, "_judged_best", lambda *given, found=found: found)
@@ -215,6 +217,29 @@ def test_ctrl_c_keeps_the_best() -> None:
         raise KeyboardInterrupt
 
     assert fit_outline(read_outline("ring", RING_M), (8.0,), effort=SMALL, watch=interrupted)
+
+
+@pytest.mark.parametrize("by_clock", [True, False])
+def test_figures_end_when_told_with_the_best_so_far(
+    by_clock: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """An anchor, that no tube comes to: of eight figures two at a time, four are grown, then no
+    more, and no tube is looked for."""
+    monkeypatch.setattr(figure_fits, "AT_ONCE", 2)
+    told: list[int] = []
+
+    def watch(progress: Progress) -> bool:
+        assert progress.figures is not None
+        told.append(progress.figures.done)
+        if told[-1] == 4 and not by_clock:
+            raise KeyboardInterrupt
+        return told[-1] < 4
+
+    anchor = read_outline(str(UNSEEN / "anchor.svg"), 1.2)
+    effort = replace(SMALL, roots=8)
+    fits = fit_outline(anchor, (8.0,), effort=effort, watch=watch, of_figures=(5.0,))
+    assert told == [0, 2, 4]
+    assert fits[0].is_figure
 
 
 def test_larger_heights_are_bounded_by_the_effort_and_end_when_told(
