@@ -26,6 +26,7 @@ def going_down(book: Book) -> list[str]:
         voice.say("Clear people away, put on safety glasses"),
         *([untied] if held else []),
         *_taken_apart(book),
+        *_parted(book),
         *laid,
         voice.say(
             "Let the air out: snip each neck beside its knot with blunt scissors; do not burst "
@@ -57,6 +58,22 @@ def _taken_apart(book: Book) -> Iterator[str]:
             ties=len(ties_of(context, parts, gone)),
         )
         gone |= {*parts}
+
+
+def _parted(book: Book) -> Iterator[str]:
+    """The parts on the floor that are tied to one another come apart before any of them is laid
+    down: by knots, or by balloons between them."""
+    told, part_at = book.figures.set_up, book.framework.part_at
+    held = [tie.joints for tie in book.framework.ties]
+    held += [(link.start, link.finish) for link in book.framework.links]
+    groups = [{part.name for part in map(part_at, joints) if part is not None} for joints in held]
+    standing = [] if told is None else list(told.standing)
+    tied = [one for one in standing if any({one} < group <= {*standing} for group in groups)]
+    if tied:
+        yield book.voice.say(
+            "Somebody holds each of parts {parts} while one undoes what ties them to one another",
+            parts=book.voice.listed(tied),
+        )
 
 
 def _one_by_one(book: Book) -> str:

@@ -35,7 +35,9 @@ WHAT: Mapping[DownKind, str] = {
 }
 # what is said of those that come down part by part
 IN_PARTS: Mapping[tuple[DownKind, Manner], str] = {
-    (DownKind.LAY, Manner.IN_PARTS): mark("Take off the parts on top, as its booklet says"),
+    (DownKind.LAY, Manner.IN_PARTS): mark(
+        "Take it apart, what is on top first, as its booklet says"
+    ),
     (DownKind.UNTIE, Manner.IN_PARTS): mark(
         "Untie the ballast of each part while somebody holds it; lay it flat"
     ),
