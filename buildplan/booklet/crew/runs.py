@@ -9,7 +9,6 @@ from itertools import groupby
 import numpy as np
 from reportlab.platypus import Flowable
 
-from buildplan.booklet.common.ballasting import ballast_act, is_ballasted
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.lifting import first_lift_notice
 from buildplan.booklet.common.phone_code import code_at_step
@@ -21,7 +20,7 @@ from buildplan.booklet.crew.laying import floor_lines, is_laid_by_plan, laid_out
 from buildplan.booklet.crew.run_lines import RunLine, run_lines
 from buildplan.booklet.crew.standing_so_far import standing
 from buildplan.booklet.crew.standing_up import stood_up
-from buildplan.booklet.crew.ties import ties_of_parts
+from buildplan.booklet.crew.ties import put_together, stages_of_ties, ties_of_parts
 from buildplan.booklet.crew.when import JobTimes, job_heading, later_bars
 from buildplan.document.blocks import Items, Shown, Words
 from buildplan.document.layout import Columns, Sparing, in_pairs, is_wide
@@ -34,14 +33,7 @@ from buildplan.drawing.scene import step_picture
 from buildplan.framework.chain_roles import Layer
 from buildplan.instructions.job_checks import job_checks
 from buildplan.instructions.jobs import JobRow, job_row, job_title
-from buildplan.instructions.setting_up import (
-    high_up,
-    is_tying,
-    lie_together,
-    lifted_on,
-    put_on_floor,
-    ties_what_stands,
-)
+from buildplan.instructions.setting_up import is_tying
 from buildplan.instructions.stages import part_of_step
 from buildplan.language.phrases import clauses, sentences
 from buildplan.language.voice import Voice
@@ -132,11 +124,9 @@ def _run(book: Book, job: Job, times: JobTimes) -> tuple[Flowable, ...]:
     ties = [row.joints for row in job.rows if row.kind is Kind.JOIN and len(row.joints) > 1]
     tied = len(ties) == len(told) and all(row.locks for row in job.rows if row.joints in ties)
     counted = f"{clauses(voice, standing(book, job.steps))}."
-    table: list[Flowable] = [
-        *_put_together(book, job.steps),
-        *([] if tied else [_table(book, job, told, times)]),
-    ]
-    drawn = ties_of_parts(book, [step for step in job.steps if is_tying(step)]) if tied else []
+    first, drawn = _in_turn(book, job) if tied else (put_together(book, job.steps), [])
+    words: list[Flowable] = [Items(first, ticked=True)] if first else []
+    table = words if tied else [*words, _table(book, job, told, times)]
     check = Words(
         voice.say(
             "{check} {counts}",
@@ -146,6 +136,16 @@ def _run(book: Book, job: Job, times: JobTimes) -> tuple[Flowable, ...]:
     )
     beside = _beside_picture(book, table, job) if table else ()
     return (*(laid_out(book, laid, ()) if laid else ()), *beside, *drawn, check)
+
+
+def _in_turn(book: Book, job: Job) -> tuple[list[str], list[Flowable]]:
+    """How the first parts of a job come together, in lines, and their ties; then how those come up
+    that are lifted on what is tied by then, and theirs."""
+    first, *later = stages_of_ties(book, [step for step in job.steps if is_tying(step)])
+    drawn = ties_of_parts(book, first.steps)
+    for stage in later:
+        drawn += [Items(stage.lines, ticked=True), *ties_of_parts(book, stage.steps)]
+    return list(first.lines), drawn
 
 
 def _table(book: Book, job: Job, told: Sequence[RunLine], times: JobTimes) -> Grid:
@@ -170,22 +170,6 @@ def _table(book: Book, job: Job, told: Sequence[RunLine], times: JobTimes) -> Gr
     )
     shares = (32, 130, 48) if with_locks else (48, 114)
     return Grid(head, rows, shares, pad=CLOSEST_ROWS, after=5, ticked=True)
-
-
-def _put_together(book: Book, steps: Sequence[Step]) -> list[Flowable]:
-    """How parts are set up before they are tied, ballasted, lifted and held, each thing once;
-    nothing of other work."""
-    context, told = book.context, list[str]()
-    for step in steps:
-        if not is_tying(step) and not ties_what_stands(context, step):
-            continue
-        told.append(sentences(*put_on_floor(context, step)))
-        if is_ballasted(book, step):
-            told.append(ballast_act(book).said)
-        told.append(sentences(*lifted_on(context, step), *high_up(context, step)))
-        told.append(sentences(*lie_together(context, step)))
-    lines = [plain(line) for line in dict.fromkeys(told) if line]
-    return [Items(lines, ticked=True)] if lines else []
 
 
 def _unparted(name: str) -> str:

@@ -4,10 +4,12 @@ to tick."""
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 
 from reportlab.platypus import Flowable
 
+from buildplan.booklet.common.ballasting import ballast_act, is_ballasted
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import CloseUp, closeups_of
 from buildplan.booklet.common.progress import BuildProgress
@@ -18,11 +20,58 @@ from buildplan.drawing.camera import Camera
 from buildplan.drawing.closeup import close_up
 from buildplan.drawing.marks import Picture
 from buildplan.framework.model import Framework
+from buildplan.instructions.setting_up import (
+    high_up,
+    is_tying,
+    lie_together,
+    lifted_on,
+    put_on_floor,
+    ties_what_stands,
+)
+from buildplan.language.phrases import sentences
 from buildplan.language.voice import Voice
 from buildplan.sequence.model import Step
 
 MOST_ABREAST, GAP, HEIGHT, LEAST_HEIGHT = 3, 12.0, 124.0, 100.0
 MOSTLY = 0.7  # of a length of 1, towards one side
+
+
+@dataclass(frozen=True)
+class TiedStage:
+    """What comes together at once: how, in lines of markup, and the steps that tie it."""
+
+    lines: tuple[str, ...]
+    steps: tuple[Step, ...]
+
+
+def stages_of_ties(book: Book, steps: Sequence[Step]) -> list[TiedStage]:
+    """Steps that tie parts, each with those after it for which nothing more comes up; one at
+    least."""
+    found: list[TiedStage] = []
+    told: set[str] = set()
+    for step in steps:
+        lines = [line for line in put_together(book, [step]) if line not in told]
+        told |= {*lines}
+        if lines or not found:
+            found.append(TiedStage(tuple(lines), (step,)))
+        else:
+            found[-1] = TiedStage(found[-1].lines, (*found[-1].steps, step))
+    return found
+
+
+def put_together(book: Book, steps: Sequence[Step]) -> list[str]:
+    """How parts are set up before they are tied, ballasted, lifted and held, each thing once, in
+    lines of markup; nothing of other work."""
+    context, told = book.context, list[str]()
+    for step in steps:
+        if not is_tying(step) and not ties_what_stands(context, step):
+            continue
+        told.append(sentences(*put_on_floor(context, step)))
+        if is_ballasted(book, step):
+            told.append(ballast_act(book).said)
+        told.append(sentences(*lifted_on(context, step), *high_up(context, step)))
+        told.append(sentences(*lie_together(context, step)))
+    return [plain(line) for line in dict.fromkeys(told) if line]
 
 
 def ties_of_parts(book: Book, steps: Sequence[Step]) -> list[Flowable]:
