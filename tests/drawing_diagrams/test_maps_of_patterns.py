@@ -25,6 +25,7 @@ from buildplan.framework.chain_roles import RING, ROW, UPRIGHT, ZIGZAG
 from buildplan.framework.chained import ChainRun, build_chained
 from buildplan.framework.model import Framework
 from buildplan.language.voice import LOCALES, Voice
+from buildplan.sequence.courses import loose_chains
 from buildplan.shape.finding import find_shape
 from buildplan.shape.model import FloatArray
 
@@ -214,6 +215,17 @@ def test_a_round_map_is_azimuthal_equidistant(name: str) -> None:
         scale = float((seen * true).sum() / (true * true).sum())
         assert scale > 0
         assert np.abs(seen - scale * true).max() < 0.1
+    # in too little room it is as small as it can be read, and no smaller: its letters stand there
+    letters = {long.letter for long in framework.chains} - loose_chains(framework)
+    for least in (
+        RoundMaps(whole, MapNames(), Voice()).blocks(0.0, room, 300.0) for room in (90, 300)
+    ):
+        told = {mark.text for block in least for mark in block.notes if isinstance(mark, Label)}
+        assert letters <= told
+        for block in least:
+            spots = [joint.at for joint in block.joints]
+            apart = min(math.dist(one, other) for one, other in combinations(spots, 2))
+            assert apart > 2 * MapNames().radius(framework.joints)
 
 
 def test_every_balloon_at_a_pole_of_the_globe_can_be_seen() -> None:

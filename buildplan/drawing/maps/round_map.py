@@ -106,24 +106,29 @@ class RoundMaps:
     @property
     def can_be_read(self) -> bool:
         """Whether the maps, as large as they are drawn, can be read."""
-        halves = [self._half(half, SIZES[1]) for half in self.piece.halves]
+        return self._is_clear(SIZES[1])
+
+    def blocks(self, share: float, width: float, height: float) -> list[MapBlock]:
+        """The maps, at most so wide and so high, but no smaller than they can be read."""
+        most = min(width / 2, (height - HEAD) / 2) - self.radius - 4
+        size = SIZES[0] + share * (SIZES[1] - SIZES[0])
+        if size <= most or not self._is_clear(most):
+            while size < SIZES[1] and not self._is_clear(size):
+                size += GROWING
+        if size > most > 0 and self._is_clear(most):
+            size = most
+        return [self._half(half, size) for half in self.piece.halves]
+
+    def _is_clear(self, size: float) -> bool:
+        """Whether the maps can be read at a radius, and every chain has its letter on a line."""
+        if size <= 0:
+            return False
+        halves = [self._half(half, size) for half in self.piece.halves]
         lettered = {mark.text for one in halves for mark in one.notes if isinstance(mark, Label)}
         loose = loose_chains(self.piece.framework)
         wanted = {long.letter for long in self.piece.framework.chains} - loose
         named = lettered >= set(map(self.names.short, wanted))
         return named and all(is_clear(one, self.radius) for one in halves)
-
-    def blocks(self, share: float, width: float, height: float) -> list[MapBlock]:
-        """The maps, at most so wide and so high, and no smaller than they can be read."""
-        most = min(width / 2, (height - HEAD) / 2) - self.radius - 4
-        sizes = [SIZES[0] + share * (SIZES[1] - SIZES[0])]
-        while sizes[-1] < SIZES[1]:
-            sizes.append(sizes[-1] + GROWING)
-        for size in sizes:
-            blocks = [self._half(half, min(size, most)) for half in self.piece.halves]
-            if size >= most or all(is_clear(one, self.radius) for one in blocks):
-                break
-        return blocks
 
     @cached_property
     def _farthest_deg(self) -> float:
@@ -214,7 +219,7 @@ class RoundMaps:
         )
         head = Label((0, high - low + HEAD - 10), title, 10, INK, anchor="start", bold=True)
         return MapBlock(
-            right - left,
+            max(right - left, text_width(title, 10, bold=True)),
             high - low + HEAD,
             tuple(replace(joint, at=put(joint.at)) for joint in joints),
             tuple(line.moved(by) for line in lines),
