@@ -4,6 +4,7 @@ two gaps between balloons, numbered, through which the rounds go out."""
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -23,6 +24,7 @@ NECK = 4.0
 # Of half a view: how far out a neck goes behind the balloons, and where a gap's number stands.
 OUT, NUMBER = 0.5, 0.8
 NUMBER_PT, DISC_PT = 8.0, 5.4
+SAME_WAY = 0.8  # cosine: gaps of which a view shows no two, where all balloons lie in one plane
 HIDDEN = Ink(stroke=INK, width=0.9, dash=(2.5, 2.0))
 
 
@@ -43,6 +45,8 @@ def joint_inside(
     found: list[Mark] = [Inset(drawn, corner)]
     necks, numbers = [], []
     ways = _ways_out(framework, shape, joint, view)
+    if len(ways) < 2 or math.cos(ways[0] - ways[1]) > SAME_WAY:
+        ways = [_way(middle, end) for end in ends]
     for number, (end, way) in enumerate(zip(ends, ways, strict=True), 1):
         out = _off(middle, way, OUT * half)
         found += [Circle(end, radius, HIDDEN), smooth([out, _between(out, end), end], HIDDEN)]
@@ -52,18 +56,17 @@ def joint_inside(
     return [*found, *weave([strand]), *knot(middle, 0, colour, 3.4), *numbers]
 
 
-def _ways_out(
-    framework: Framework, shape: Shape, joint: str, view: PaperView
-) -> tuple[float, float]:
-    """The middles of the gaps of the two rounds on a view, radians."""
+def _ways_out(framework: Framework, shape: Shape, joint: str, view: PaperView) -> Sequence[float]:
+    """The middles of the gaps of the two rounds on a view, radians; none where fewer balloons meet
+    than have gaps between them."""
+    gaps = lock_gaps(framework, shape, {joint}).get(joint, ())
     ways = {}
     for id_ in framework.links_at[joint]:
         link = framework.link[id_]
         other = link.finish if link.start == joint else link.start
         (start, end), _ = view.place(np.array([shape.at[joint], shape.at[other]]))
-        ways[id_] = math.atan2(float(end[1] - start[1]), float(end[0] - start[0]))
-    one, two = lock_gaps(framework, shape, {joint})[joint]
-    return gap_middle(ways, one), gap_middle(ways, two)
+        ways[id_] = _way((float(start[0]), float(start[1])), (float(end[0]), float(end[1])))
+    return [gap_middle(ways, gap) for gap in gaps]
 
 
 def _number(at: Point, number: int) -> list[Mark]:
@@ -72,6 +75,10 @@ def _number(at: Point, number: int) -> list[Mark]:
         disc,
         Label((at[0], at[1] - 0.36 * NUMBER_PT), str(number), NUMBER_PT, PAPER, bold=True),
     ]
+
+
+def _way(start: Point, end: Point) -> float:
+    return math.atan2(end[1] - start[1], end[0] - start[0])
 
 
 def _off(at: Point, way: float, far: float) -> Point:
