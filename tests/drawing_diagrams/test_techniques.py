@@ -117,6 +117,9 @@ def test_what_is_one_layer_has_no_inside() -> None:
     picture = twist_lock(framework, Voice(), "A2", find_shape(framework))
     assert "inside" not in picture.alt
     assert not [m for m in picture.marks if isinstance(m, Label) and "inside" in m.text]
+    gaps = lock_gaps(framework, Voice(), find_shape(framework))
+    assert "inside" not in gaps.alt
+    assert_readable(gaps)  # two balloons meet, or three in one plane: numbers at either side
 
 
 def test_the_neck_is_closed_with_an_overhand_knot() -> None:

@@ -29,7 +29,9 @@ from buildplan.drawing.techniques.props import (
     words,
 )
 from buildplan.framework.model import Framework
+from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
+from buildplan.sequence.reach import is_one_layer
 from buildplan.shape.model import Shape
 
 # Points: the middles of the two views, half their size.
@@ -74,15 +76,24 @@ def lock_gaps(framework: Framework, voice: Voice, shape: Shape) -> Picture:
     for lock in framework.locks:
         first.setdefault(len(framework.links_at[lock.joint]), lock.joint)
     joints = [first[number] for number in sorted(first)][: len(GAPS_AT)]
-    marks: list[Mark] = [words((GAPS_AT[1][0], 4.0), voice.say("from inside; dashed: outside"))]
+    flat = is_one_layer(framework, shape)
+    seen = voice.say("dashed: behind") if flat else voice.say("from inside; dashed: outside")
+    marks: list[Mark] = [words((GAPS_AT[1][0], 4.0), seen)]
     for at, joint in zip(GAPS_AT, joints, strict=False):
         marks += joint_inside(framework, shape, joint, at, GAPS_HALF)
         marks.append(words((at[0], GAPS_HIGH - 12.0), joint))
-    told = voice.say(
-        "The gaps of locks at joints {joints}, from inside: at each the knot lies on the joint, and"
-        " a round goes out through the gap on either side of the chain.",
-        joints=voice.listed(joints),
+    said = (
+        mark(
+            "The gaps of locks at joints {joints}: at each the knot lies on the joint, and a round"
+            " goes to its back on either side of the chain."
+        )
+        if flat
+        else mark(
+            "The gaps of locks at joints {joints}, from inside: at each the knot lies on the joint,"
+            " and a round goes out through the gap on either side of the chain."
+        )
     )
+    told = voice.say(said, joints=voice.listed(joints))
     return Picture(WIDTH, GAPS_HIGH, tuple(marks), told)
 
 
