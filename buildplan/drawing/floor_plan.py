@@ -77,16 +77,15 @@ def floor_plan(
     figures = _figures(laid, upper, corners, spots, units, voice) if units else {}
     marks = body_marks(scene, view, width, height)
     blocked: list[Box] = []
+    if seat:  # under the arrows
+        one = kneeler_at(scene, view, seat.camera, seat.joints, (width, height))
+        marks += eye_marks([kneeling_eye(one)], (width, height))
+        blocked.append(kneeler_box(one))
     for chain in upper:
         arrow = [_flat(view, point) for point in laid.aside(chain)]
         marks += pointed(arrow)
         blocked += _along(arrow)
     bodies = _body_boxes(scene, view)
-    eyes = []
-    if seat:
-        one = kneeler_at(scene, view, seat.camera, seat.joints, (width, height))
-        eyes = [kneeling_eye(one)]
-        blocked.append(kneeler_box(one))
     lines = taped_lines(figures, spots, blocked, (width / 2, height / 2))
     overall, sizes = _overall(scene, view, units, voice) if units else ([], ())
     height = _with_legend(legend, width, [*blocked, *bodies], height)
@@ -99,7 +98,6 @@ def floor_plan(
     firsts = {long.chain.joints[0] for long in upper}
     dots = [mark for joint, at in spots.items() for mark in joint_dot(at, tied=joint in firsts)]
     drawn = (*marks, *lines, *overall, *corner, *leaders(placed), *dots, *joint_tags(placed))
-    drawn = (*drawn, *eye_marks(eyes, (width, height)))
     alt = _words(upper, figures, sizes, legend, voice)
     return Picture(width, height, drawn, f"{told} {alt}", (("picture", "floor plan"),))
 

@@ -30,13 +30,10 @@ def kneeling(context: Context, step: Step) -> Iterator[str]:
     laid = context.framework.built_with(step.operations[0].joints[0])
     if any(long.role == INNER for long in laid.chains):
         yield context.voice.say(
-            "Kneel on the outer side, beside the loose chains, and face the brace: the pictures"
-            " look from there."
+            "Kneel on the outer side, beside the loose chains, and face the brace."
         )
     else:
-        yield context.voice.say(
-            "Kneel beside the loose chains and face the brace: the pictures look from there."
-        )
+        yield context.voice.say("Kneel beside the loose chains and face the brace.")
 
 
 def closing(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
@@ -93,10 +90,8 @@ def lifted(context: Context, brace: Brace) -> Iterator[str]:
     letters = chains_lifted(context, brace)
     if letters:
         yield context.voice.say_count(
-            "Somebody lifts chain {letters} a balloon high there until two braces are done, which"
-            " then hold it up.",
-            "Somebody lifts chains {letters} a balloon high there until two braces are done, which"
-            " then hold them up.",
+            "Somebody lifts chain {letters} a balloon high there until two braces hold it up.",
+            "Somebody lifts chains {letters} a balloon high there until two braces hold them up.",
             len(letters),
             letters=chain_letters(context.voice, letters),
         )

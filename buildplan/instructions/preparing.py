@@ -96,17 +96,14 @@ def _two_by_two(context: Context, step: Step, mixed: bool) -> str:
     if taught is not None:
         if mixed:
             return say("Size and tie one of each, as in step {step}.", step=taught)
-        return say("Size and tie them two by two, as in step {step}.", step=taught)
+        return say("As in step {step}.", step=taught)
     held = (
         say(
             "Size one of each: twist the neck of the first and hold it shut between two fingers"
             " while you size the second."
         )
         if mixed
-        else say(
-            "Size one, twist its neck and hold it shut between two fingers while you size the"
-            " second."
-        )
+        else say("Size one, twist its neck and hold it shut while you size the second.")
     )
     return sentences(
         held,

@@ -10,6 +10,7 @@ from shipped import DESIGNS
 
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import plan_views
+from buildplan.booklet.common.coming_to_shape import MOMENTS, moments
 from buildplan.booklet.common.front import words_used
 from buildplan.booklet.common.picture_key import signs_used
 from buildplan.booklet.common.step_blocks import built_alike
@@ -22,6 +23,7 @@ from buildplan.drawing.corner_marks import CROSS
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import Inset, Label, MarkData, Picture, Polyline
 from buildplan.drawing.sign_key import PictureSign
+from buildplan.sequence.model import Kind
 
 PIECES = ["reading_star", "gallery/dawn_column", "gallery/story_wall"]
 # Words of pieces that have braces.
@@ -153,3 +155,14 @@ def test_a_joint_with_a_single_has_a_sign_of_its_own() -> None:
             marks = [mark for mark in as_said(picture).marks if isinstance(mark, Polyline)]
             assert sum(mark.ink == CROSS and len(mark.points) == 4 for mark in marks) == 2
             assert not any(mark.ink == CROSS and len(mark.points) == 2 for mark in marks)
+
+
+def test_a_star_comes_to_its_shape_at_its_first_tip_and_dip_and_its_last_brace() -> None:
+    """As its titles say."""
+    book = book_of("reading_star")
+    laid = next(step for step in book.steps if step.kind is Kind.LAY)
+    titles = [book.told(step).title for step in moments(book, laid)]
+    braced = [book.told(step).title for step in book.steps if step.kind is Kind.BRACE]
+    tip, dip = (next(one for one in braced if one.endswith(kind)) for kind in ("a tip", "a dip"))
+    assert [titles[0], titles[1], titles[-1]] == [tip, dip, braced[-1]]
+    assert len(titles) == MOMENTS

@@ -7,6 +7,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
+from buildplan.booklet.common.coming_to_shape import LEAST, with_moments
 from buildplan.booklet.common.floor_plans import floor_plan_of
 from buildplan.booklet.common.known_steps import is_of_later_part
 from buildplan.booklet.common.panel_rows import ABREAST_FROM
@@ -40,7 +41,12 @@ def laid_blocks(book: Book, views: Views, step: Step) -> list[Flowable]:
     head = Columns((told, [Shown(one) for one in layers]), shares, gap=COLUMN_GAP, after=4.0)
 
     def plan(width: float, height: float) -> Picture:
-        return floor_plan_of(book, views, step, width, min(height, MOST_PLAN))
+        tall = height - LEAST if height >= LEAST_PLAN + LEAST else height
+        drawn = floor_plan_of(book, views, step, width, min(tall, MOST_PLAN))
+        room = height - drawn.height
+        if room < LEAST:
+            return drawn
+        return with_moments(book, views.progress, drawn, step, room)
 
     return [head, Filled([], plan, least=LEAST_PLAN)]
 

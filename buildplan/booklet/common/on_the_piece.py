@@ -46,7 +46,7 @@ SHORT_CHECK = 60  # letters; a longer check stands below the pictures, not under
 # under the diagram of a corner it is so high at first, and grows by so much at most.
 PLACE_SHARE, MORE_PLACE = 0.6, 44.0
 UNDER_CORNER, MORE_UNDER = 78.0, 60.0
-BY_PERSON = (120.0, 86.0)  # and so large above a person at the work
+BY_PERSON = (104.0, 72.0)  # and so large above a person at the work
 
 
 def on_the_piece(
