@@ -23,7 +23,7 @@ from buildplan.framework.model import Cell
 from buildplan.instructions.kneeling import closing, locked_from_outside
 from buildplan.language.phrases import sentences
 
-HEIGHT, LARGE = 132.0, 176.0
+HEIGHT, LARGE = 132.0, 176.0  # of several; of one alone
 GAP, MOST_ABREAST = 12.0, 3
 SHORT_LABELS, MOST_LARGER = 11.0, 1.5  # radius of discs with labels like A12; longer ones need more
 NAMED = {cells_of.TIP: TIP, cells_of.DIP: DIP}
@@ -39,7 +39,7 @@ def corners_drawn(book: Book, after: Sequence[Flowable] = ()) -> list[Flowable]:
             first.setdefault(_tied_so(book, cell), cell)
     across = _abreast(book, len(first))
     gap = GAP if across == MOST_ABREAST else COLUMN_GAP
-    high = HEIGHT if across == MOST_ABREAST else LARGE
+    high = LARGE if len(first) == 1 else HEIGHT
     larger = min(max(1.0, joint_radius(book.framework) / SHORT_LABELS), MOST_LARGER)
     enlarged = book.paper.picture_scale
     wide = (book.paper.measure - gap * (across - 1)) / across / enlarged

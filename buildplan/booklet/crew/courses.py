@@ -110,5 +110,5 @@ def _coming_in(book: Book, steps: Sequence[Step]) -> str:
             " the first of its row; set them on, tag them"
         )
     if any(long.chain.closed for step in steps for long in coming(book.context, step)):
-        return book.voice.say("Chains that come in: close each into a ring, set them on, tag them")
+        return book.voice.say("Coming in: close into a ring, set on, tag")
     return book.voice.say("Chains that come in: set them on, tag them")

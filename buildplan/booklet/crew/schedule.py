@@ -46,11 +46,8 @@ def schedule(book: Book, work: Sequence[Job], plan: Timetable) -> list[Flowable]
         "free comes over.",
         reserve=voice.percent(RESERVE),
     )
-    same = voice.say(
-        "The same times stand at the head of each job; a line with a time of its own begins then."
-    )
     called = [_called_in(book, work, part) for part in plan.parts]
-    return [*blocks, Words(sentences(*called, plain(told), plain(same)))]
+    return [*blocks, Words(sentences(*called, plain(told)))]
 
 
 def _part(book: Book, work: Sequence[Job], part: PlaceWork) -> list[Flowable]:
