@@ -48,6 +48,9 @@ from buildplan.language.voice import Voice
 MARGIN = 12 * MM
 # How much card is left above and below a gauge, and behind it: much, where a page has room for it.
 CARDS = (20 * MM, 17 * MM, 14 * MM, 11 * MM, 8 * MM, WALL)
+# What is left behind a notch, and how many of the longest jaws are not tried for it: rather than
+# little card its jaws are shorter.
+SPINES = (*((card, 0) for card in CARDS[:-1]), (CARDS[-2], 1), (CARDS[-2], 2), (WALL, 0))
 
 
 @dataclass(frozen=True)
@@ -82,7 +85,8 @@ class _Page:
     """Room on a page that is being filled: how far up the left and the right column have
     been taken, and how deep they reach into the page; `arm` and `spine` are the card that is left
     about each gauge, above and below it and behind it. A hole takes a page for itself where two
-    notches have room: one of `notches` has none."""
+    notches have room: one of `notches` has none. So many of the longest jaws are left out as
+    `shorter` says."""
 
     width: float
     top: float
@@ -90,6 +94,7 @@ class _Page:
     arm: float = WALL
     spine: float = WALL
     notches: bool = False
+    shorter: int = 0
     reach: list[float] = field(default_factory=lambda: [MARGIN, MARGIN])
     level: list[float] = field(default_factory=list)
     marks: list[Mark] = field(default_factory=list)
@@ -133,9 +138,11 @@ def gauge_sheets(
     width, height = page_size
     words = GaugeWords(units, voice, words_pt)
 
-    def fresh(arm: float = WALL, spine: float = WALL, notches: bool = False) -> _Page:
+    def fresh(
+        arm: float = WALL, spine: float = WALL, notches: bool = False, shorter: int = 0
+    ) -> _Page:
         top, low = height - MARGIN - head, MARGIN + foot + RULER_HEIGHT
-        return _Page(width, top, low, arm, spine, notches)
+        return _Page(width, top, low, arm, spine, notches, shorter)
 
     pages = [fresh()]
     for need in needed_gauges(framework, units, voice):
@@ -183,13 +190,15 @@ def _needs(page: _Page) -> list[NeededGauge]:
     return [NeededGauge(gauge.diameter_m, gauge.balloons) for gauge in page.gauges]
 
 
-def _stout(page: _Page, fresh: Callable[[float, float, bool], _Page], words: GaugeWords) -> _Page:
+def _stout(
+    page: _Page, fresh: Callable[[float, float, bool, int], _Page], words: GaugeWords
+) -> _Page:
     """The same gauges on a page with as much card about them as it has room for, the arms before
     what is behind."""
     if not _whole(page):
         return page
-    for arm, spine in product(CARDS, CARDS):
-        stouter = fresh(arm, spine, page.notches)
+    for arm, (spine, shorter) in product(CARDS, SPINES):
+        stouter = fresh(arm, spine, page.notches, shorter)
         placed = all(_place(stouter, need, words) for need in _needs(page))
         if placed and _forms(stouter) == _forms(page):
             return stouter
@@ -203,7 +212,8 @@ def _forms(page: _Page) -> list[GaugeForm]:
 def _place(page: _Page, need: NeededGauge, words: GaugeWords) -> bool:
     """Draw a gauge on the page, if it has room for it in one piece."""
     across = points(need.diameter_m)
-    notches = [(GaugeForm.NOTCH, across / 2 + jaw + page.spine, jaw) for jaw in JAWS]
+    jaws = JAWS[page.shorter :]
+    notches = [(GaugeForm.NOTCH, across / 2 + jaw + page.spine, jaw) for jaw in jaws]
     hole, tall = (GaugeForm.HOLE, across + 2 * page.arm, 0.0), across + 2 * page.arm
     for form, deep, jaw in notches if page.notches else (hole, *notches):
         side = page.column_for(deep, tall)

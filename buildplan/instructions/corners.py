@@ -23,6 +23,8 @@ def taught(context: Context, step: Step) -> Iterator[str]:
             yield from _goes(context, cell)
         if cell.skipped and (is_new or not set(cell.skipped) <= _tied_by_singles([step])):
             yield voice.say("No brace reaches {joints}.", joints=_skipped(voice, cell))
+            if not cell.kind.is_spur:  # nobody holds them meanwhile
+                yield voice.say_count("It lies free.", "They lie free.", len(cell.skipped))
         if is_new:
             yield voice.tell(cell.kind.words.effect or "")
 

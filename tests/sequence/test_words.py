@@ -109,7 +109,7 @@ def test_a_corner_names_what_it_shares_and_what_it_skips() -> None:
         if step.cells == (TIP,)
     )
     assert words.rows[0].endswith("shares B2-C2")
-    assert "No brace reaches A3 and D3" in words.text
+    assert "No brace reaches A3 and D3. They lie free." in words.text
     for joint in tip.turns[0].joints:
         assert joint in " ".join(words.rows)
 
