@@ -69,13 +69,13 @@ def kept_by_locks(folds_m: float, units: Units, remembered: bool) -> tuple[Probl
     said = (
         message(
             "laid flat and even it has this shape, and its locks alone keep it so: without them it"
-            " folds by {fold} or more, and how firmly locks hold is known from memory only",
+            " can fold by {fold} or more, and how firmly locks hold is known from memory only",
             fold=side_words(folds_m, units),
         )
         if remembered
         else message(
             "laid flat and even it has this shape, and its locks alone keep it so: without them it"
-            " folds by {fold} or more",
+            " can fold by {fold} or more",
             fold=side_words(folds_m, units),
         )
     )
