@@ -59,6 +59,13 @@ def verify_copy(
         raise ProblemsFoundError
 
 
+def _page_verified(file: Path, secret: bytes) -> Verified:
+    """What the check of a page for phones finds: that alone needs to know how pages are made."""
+    from buildplan.screen.sold import verify_companion
+
+    return verify_companion(file, secret)
+
+
 def _verified(file: Path, secret: bytes, voice: Voice) -> Verified:
     """What the check of a file finds; a wrong call where it is no sold copy."""
     from buildplan.business.copies.serial import NoSerialError
@@ -69,7 +76,6 @@ def _verified(file: Path, secret: bytes, voice: Voice) -> Verified:
         verify,
     )
     from buildplan.commands.files import unreadable
-    from buildplan.screen.sold import verify_companion
 
     page = file.suffix.lower() in (".html", ".htm")
     if file.is_dir() or (file.exists() and not page and file.suffix.lower() != ".pdf"):
@@ -77,7 +83,7 @@ def _verified(file: Path, secret: bytes, voice: Voice) -> Verified:
             voice.say("{file} is no sold copy; name its .pdf or .html", file=str(file))
         )
     try:
-        return verify_companion(file, secret) if page else verify(file, secret)
+        return _page_verified(file, secret) if page else verify(file, secret)
     except OSError as error:
         raise typer.BadParameter(unreadable(file, error, voice)) from error
     except DamagedFileError:
