@@ -28,7 +28,7 @@ NOTHING_BETTER = 0.05  # a score that no eye could tell from a better one
 
 
 @dataclass(frozen=True)
-class GrowingNow:
+class FiguresGrown:
     """How many figures have been grown of all that are to be, and by how much the closest of them
     overlaps, about; 0 when there is none yet."""
 
@@ -46,7 +46,7 @@ class Progress:
     done: int
     rounds: int
     spent: Spent
-    figures: GrowingNow | None = None
+    figures: FiguresGrown | None = None
 
     @property
     def share(self) -> float:

@@ -10,7 +10,7 @@ import numpy as np
 
 from buildplan.design.building import build_framework
 from buildplan.design.model import Design
-from buildplan.fitting.candidates import GrowingNow, Progress
+from buildplan.fitting.candidates import FiguresGrown, Progress
 from buildplan.fitting.effort import Effort, Spent
 from buildplan.fitting.figure_growing import Grown, Start, grow, starts_of
 from buildplan.fitting.figure_strokes import figure_design
@@ -92,7 +92,7 @@ def figure_fits(
         for some in _in_batches(starts, gauges, effort):
             grown += some
             closest = max(one.overlap for one in grown)
-            growing = GrowingNow(len(grown), planned, closest)
+            growing = FiguresGrown(len(grown), planned, closest)
             if not watch(Progress({}, 0, 0, Spent(), growing)) and len(grown) < planned:
                 to_its_end = False
                 break

@@ -16,7 +16,7 @@ import numpy as np
 
 from buildplan.design.measures import Units
 from buildplan.evaluation.expected_time import seconds_to_fit
-from buildplan.fitting.candidates import GrowingNow, Progress, rounds
+from buildplan.fitting.candidates import FiguresGrown, Progress, rounds
 from buildplan.fitting.drafting import Task
 from buildplan.fitting.effort import QUICK, USUAL, Effort, Spent
 from buildplan.fitting.figure_fits import figure_fits
@@ -32,7 +32,7 @@ from buildplan.fitting.workers import each
 from buildplan.language.voice import Voice
 
 Preference = Literal["few", "close"]
-FIGURES_NOW = Progress({}, 0, 0, Spent(), GrowingNow(0, 1))
+FIGURES_NOW = Progress({}, 0, 0, Spent(), FiguresGrown(0, 1))
 FINEST = 2  # of the gauges, that figures are grown with at once
 LINKS_ALONG = 9  # of a tube of four chains for each outer one along its edge, braces and all
 LEAST_LIKENESS = 0.3  # of a design that cannot be built as it is

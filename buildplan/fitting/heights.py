@@ -31,17 +31,22 @@ TIMES = (1.1, 1.2, 1.35, 1.5, 1.75, 2.0, 2.5, 3.0)
 AT_ONCE, STEP_M, HALVINGS = 2, 0.05, 3
 MOST_LINKS = 1200  # of a piece that is tried: one of more would take minutes to solve
 
+Work = Callable[[float], float | None]
+
 
 @dataclass(frozen=True)
 class Larger:
     """What came of larger heights: the smallest at which the outline can be had well, None where
-    it cannot at any that was tried, and the largest of those (that asked for when none was).
+    it cannot at any that was tried, and the largest of those (that asked for when none was);
+    whether figures were tried as well, and the gauge of the links with which it can be had.
 
     `narrow` is the share of the outline that at the height asked for is narrower than the tube,
     `parts` where that is, and `least_m` the height below which too much is."""
 
     height_m: float | None
     tried_m: float
+    figures: bool
+    gauge: float | None
     narrow: float
     parts: tuple[NarrowPart, ...]
     least_m: float
@@ -77,20 +82,21 @@ def smallest_height(
         if height_m <= most_m
     ]
     strides = _strides(likely, effort.taller)
-    tried_m, found_m = outline.height_m, None
+    tried_m, found_m, links = outline.height_m, None, None
     work = partial(_good_at, outline, gauge, units, of_figures)
     for first in range(0, len(strides), AT_ONCE):
         at_once = strides[first : first + AT_ONCE]
-        found_m = _first_good(work, at_once)
-        if found_m is not None:
-            earlier = [height for height in at_once if height < found_m]
-            found_m = _halved(work, max(tried_m, least_m, *earlier), found_m)
+        found = _first_good(work, at_once)
+        if found is not None:
+            earlier = [height for height in at_once if height < found[0]]
+            found_m, links = _halved(work, max(tried_m, least_m, *earlier), found)
             break
         tried_m = at_once[-1]
         if not watch(tried_m):
             break
     narrow, parts = narrow_share(outline.region, width_m), narrow_parts(outline.region, width_m)
-    return Larger(found_m, found_m or tried_m, narrow, parts, least_m)
+    figures = tried_m > outline.height_m and _few_cells(outline, tried_m, units, of_figures)
+    return Larger(found_m, found_m or tried_m, figures, links, narrow, parts, least_m)
 
 
 def _likely_heights(
@@ -126,29 +132,35 @@ def _strides(heights: Sequence[float], most: int) -> list[float]:
     return [heights[row] for row in rows]
 
 
-def _halved(work: Callable[[float], bool], low_m: float, good_m: float) -> float:
+def _halved(work: Work, low_m: float, good: tuple[float, float]) -> tuple[float, float]:
     """The smallest height found by halving what lies between one that will not do, or hardly, and
-    one that will."""
+    one that will; and the gauge with which it can be had there."""
     for _ in range(HALVINGS):
-        middle_m = round((low_m + good_m) / 2 / STEP_M) * STEP_M
-        if not low_m < middle_m < good_m:
+        middle_m = round((low_m + good[0]) / 2 / STEP_M) * STEP_M
+        if not low_m < middle_m < good[0]:
             break
-        if each(work, [middle_m])[0]:
-            good_m = middle_m
+        links = each(work, [middle_m])[0]
+        if links is not None:
+            good = middle_m, links
         else:
             low_m = middle_m
-    return good_m
+    return good
 
 
-def _first_good(work: Callable[[float], bool], heights: Sequence[float]) -> float | None:
-    """The first of the heights at which it can be had."""
-    good = each(work, heights)
-    return next((height for height, found in zip(heights, good, strict=True) if found), None)
+def _first_good(work: Work, heights: Sequence[float]) -> tuple[float, float] | None:
+    """The first of the heights at which it can be had, and with links of which gauge."""
+    for height_m, links in zip(heights, each(work, heights), strict=True):
+        if links is not None:
+            return height_m, links
+    return None
 
 
 def _good_at(
     outline: Outline, gauge: float, units: Units, of_figures: Sequence[float], height_m: float
-) -> bool:
+) -> float | None:
+    """The gauge of the links with which it can be had well at a height, the closest where there
+    are several; None where it cannot."""
     scaled = outline.scaled(height_m / outline.height_m)
     fits = fit_outline(scaled, (gauge,), units, QUICK, of_figures=of_figures)
-    return any(fit.well for fit in fits)
+    well = [fit for fit in fits if fit.well]
+    return max(well, key=lambda fit: fit.likeness).gauges.long if well else None

@@ -54,7 +54,16 @@ def larger_words(larger: Larger, gauge: float, units: Units, voice: Voice) -> st
                 "The smallest height at which it can be had well is about {height}, with links of "
                 "{gauge}.",
                 height=height_words(larger.height_m, units, voice),
+                gauge=links if larger.gauge is None else gauge_words(larger.gauge, units, voice),
+            )
+        )
+    elif larger.figures:
+        said.append(
+            voice.say(
+                "Neither with a tube of {gauge} links nor as a figure can it be had well at any "
+                "height tried, up to {height}.",
                 gauge=links,
+                height=height_words(larger.tried_m, units, voice),
             )
         )
     elif not said or larger.tried_m >= larger.least_m:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
-from buildplan.fitting.candidates import GrowingNow, Progress
+from buildplan.fitting.candidates import FiguresGrown, Progress
 from buildplan.fitting.measure_words import gauge_words, share_words
 from buildplan.fitting.solving import Solved
 from buildplan.language.messages import mark
@@ -43,7 +43,7 @@ def progress_words(progress: Progress, voice: Voice, reached: Sequence[Progress]
     return told if reason is None else voice.say(reason, progress=told)
 
 
-def _growing_words(growing: GrowingNow, voice: Voice) -> str:
+def _growing_words(growing: FiguresGrown, voice: Voice) -> str:
     if not growing.done:
         return voice.say("no tube follows it well: drawing it as a figure of cells")
     return voice.say(

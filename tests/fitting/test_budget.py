@@ -249,9 +249,9 @@ def test_larger_heights_are_bounded_by_the_effort_and_end_when_told(
     tried: list[float] = []
     told: list[float] = []
 
-    def never(outline: Outline, gauge: float, units: str, figures: object, height_m: float) -> bool:
+    def never(outline: Outline, gauge: float, units: str, figures: object, height_m: float) -> None:
         tried.append(height_m)
-        return False
+        return None
 
     def watch(tried_m: float) -> bool:
         told.append(tried_m)

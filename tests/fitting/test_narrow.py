@@ -36,9 +36,9 @@ def test_at_the_least_height_the_narrow_part_is_as_wide_as_the_tube() -> None:
 def test_no_height_is_tried_at_which_too_much_is_narrow(monkeypatch: pytest.MonkeyPatch) -> None:
     tried: list[float] = []
 
-    def never(outline: object, gauge: float, units: str, figures: object, height_m: float) -> bool:
+    def never(outline: object, gauge: float, units: str, figures: object, height_m: float) -> None:
         tried.append(height_m)
-        return False
+        return None
 
     monkeypatch.setattr("buildplan.fitting.heights._good_at", never)
     flag = outline_of("flag", ring_points(FLAG), 1.5)
@@ -59,7 +59,9 @@ def test_no_height_is_tried_at_which_too_much_is_narrow(monkeypatch: pytest.Monk
     larger = smallest_height(thick, 6.0, "in", EFFORTS["long"])
     assert tried
     assert min(tried) >= larger.least_m > 1.5
-    assert "any height tried" in larger_words(larger, 6.0, "in", Voice())
+    assert "With links of 6 in it cannot" in larger_words(larger, 6.0, "in", Voice())
+    larger = smallest_height(thick, 6.0, "in", EFFORTS["long"], of_figures=(10.0,))
+    assert "nor as a figure can it be had" in larger_words(larger, 6.0, "in", Voice())
 
 
 def test_the_parts_that_are_too_narrow_are_named_by_place_and_width() -> None:
