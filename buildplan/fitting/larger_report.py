@@ -48,30 +48,37 @@ def larger_words(larger: Larger, gauge: float, units: Units, voice: Voice) -> st
             for part in larger.parts
         ]
         said.append(voice.say("Too narrow for it: {parts}.", parts=voice.listed(parts)))
-    if larger.height_m is not None:
-        said.append(
-            voice.say(
-                "The smallest height at which it can be had well is about {height}, with links of "
-                "{gauge}.",
-                height=height_words(larger.height_m, units, voice),
-                gauge=links if larger.gauge is None else gauge_words(larger.gauge, units, voice),
-            )
-        )
-    elif larger.figures:
-        said.append(
-            voice.say(
-                "Neither with a tube of {gauge} links nor as a figure can it be had well at any "
-                "height tried, up to {height}.",
-                gauge=links,
-                height=height_words(larger.tried_m, units, voice),
-            )
-        )
-    elif not said or larger.tried_m >= larger.least_m:
-        said.append(
-            voice.say(
-                "With links of {gauge} it cannot be had well at any height tried, up to {height}.",
-                gauge=links,
-                height=height_words(larger.tried_m, units, voice),
-            )
-        )
+    if (
+        larger.height_m is not None
+        or larger.figures
+        or not said
+        or larger.tried_m >= larger.least_m
+    ):
+        said.append(_heights_tried(larger, gauge, units, voice))
     return sentences(*said)
+
+
+def _heights_tried(larger: Larger, gauge: float, units: Units, voice: Voice) -> str:
+    """The smallest height that will do, or up to which height none does."""
+    if larger.height_m is not None:
+        return voice.say(
+            "The smallest height at which it can be had well is about {height}, with links of "
+            "{gauge}.",
+            height=height_words(larger.height_m, units, voice),
+            gauge=gauge_words(larger.gauge or gauge, units, voice),
+        )
+    none_will_do = (
+        mark(
+            "Neither with a tube of {gauge} links nor as a figure can it be had well at any "
+            "height tried, up to {height}."
+        )
+        if larger.figures
+        else mark(
+            "With links of {gauge} it cannot be had well at any height tried, up to {height}."
+        )
+    )
+    return voice.say(
+        none_will_do,
+        gauge=gauge_words(gauge, units, voice),
+        height=height_words(larger.tried_m, units, voice),
+    )

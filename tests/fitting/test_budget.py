@@ -251,7 +251,6 @@ def test_larger_heights_are_bounded_by_the_effort_and_end_when_told(
 
     def never(outline: Outline, gauge: float, units: str, figures: object, height_m: float) -> None:
         tried.append(height_m)
-        return None
 
     def watch(tried_m: float) -> bool:
         told.append(tried_m)

@@ -38,7 +38,6 @@ def test_no_height_is_tried_at_which_too_much_is_narrow(monkeypatch: pytest.Monk
 
     def never(outline: object, gauge: float, units: str, figures: object, height_m: float) -> None:
         tried.append(height_m)
-        return None
 
     monkeypatch.setattr("buildplan.fitting.heights._good_at", never)
     flag = outline_of("flag", ring_points(FLAG), 1.5)
@@ -95,14 +94,15 @@ def test_the_height_told_is_the_smallest_that_will_do_to_five_centimetres(
 
     def from_there_on(
         outline: object, gauge: float, units: str, figures: object, at: float
-    ) -> bool:
+    ) -> float | None:
         tried.append(at)
-        return at >= 1.37
+        return 5.0 if at >= 1.37 else None
 
     monkeypatch.setattr("buildplan.fitting.heights._good_at", from_there_on)
     for effort in EFFORTS.values():
         tried.clear()
         larger = smallest_height(read_outline("ring", 1.0), 6.0, "in", effort)
         assert larger.height_m == pytest.approx(1.4)
+        assert "about 55 in, with links of 5 in." in larger_words(larger, 6.0, "in", Voice())
         assert len(tried) <= effort.taller + 3
         assert len(set(tried)) == len(tried)
