@@ -51,14 +51,16 @@ def set_up(framework: Framework, shape: Shape) -> SetUp | None:
         (name for name in at if low[name] <= floor), key=lambda name: tuple(middle[name])
     )
     hands = HandReach()
+    lying = tuple(part.name for part in framework.parts if not _stands(part.framework, shape))
     return SetUp(
         tuple(standing),
         tuple(float(np.linalg.norm(middle[b] - middle[a])) for a, b in pairwise(standing)),
         tuple(sorted((name for name in at if low[name] > floor), key=lambda name: low[name])),
-        tuple(part.name for part in framework.parts if not _stands(part.framework, shape)),
+        lying,
         {part.name: _at_front(framework, part, shape) for part in framework.parts},
         _higher(framework, shape, hands.highest),
         _higher(framework, shape, hands.highest + hands.stool),
+        frozenset(name for name in lying if float(np.max(at[name][:, 1])) > hands.highest),
     )
 
 

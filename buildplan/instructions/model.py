@@ -122,7 +122,8 @@ class SetUp:
     neighbour by neighbour), those that are lifted on top, lowest first, those of them all that
     were built lying on their backs, and of each part the joints that are tied and face the front,
     from left to right. `high` are the ties that are out of reach from the floor, `higher` those out
-    of reach from a step stool too."""
+    of reach from a step stool too; `rising` the parts built lying that reach out of reach from the
+    floor once they are up."""
 
     standing: tuple[str, ...]
     apart_m: tuple[float, ...]
@@ -131,6 +132,7 @@ class SetUp:
     front: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     high: frozenset[str] = frozenset()
     higher: frozenset[str] = frozenset()
+    rising: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True)

@@ -58,6 +58,12 @@ def lifted_on(context: Context, step: Step) -> Iterator[str]:
     voice, told = context.voice, context.figures.set_up
     for parts in comes_up(context, step):
         yield from _pairs_first(context, step, parts)
+        if told and told.rising.intersection(parts) and _has_tags(context):
+            yield voice.say(
+                "Before they come up take off their tags, at the back by lifting the edge, but"
+                " those of joints that are tied to other parts: tear what a lock holds off beside"
+                " it."
+            )
         if told and set(parts) <= set(told.lying):
             yield _turned_and_lifted(context, step, parts)
             continue
@@ -200,8 +206,12 @@ def high_up(context: Context, step: Step) -> Iterator[str]:
             " for it, as your local rules ask.",
             joints=voice.listed(higher),
         )
-    if reached_high and any(other.of_kind(Kind.TAG) for other in context.steps):
+    if reached_high and _has_tags(context):
         yield voice.say("Before you come down take off the tags up there that are needed no more.")
+
+
+def _has_tags(context: Context) -> bool:
+    return any(step.of_kind(Kind.TAG) for step in context.steps)
 
 
 def high_ties(context: Context, step: Step) -> list[str]:

@@ -10,6 +10,8 @@ from page_words import words_of_pages
 from shipped import book_of
 
 from buildplan.booklet.common.book import Book
+from buildplan.booklet.common.needs import tags_of
+from buildplan.booklet.common.tags_off import tags_off
 from buildplan.booklet.editions import print_booklet
 from buildplan.instructions.company import people_of_steps
 from buildplan.instructions.setting_up import is_tying
@@ -60,3 +62,24 @@ def test_one_more_holds_the_stool_of_who_ties(book: Book) -> None:
     people = people_of_steps(context)
     for step in filter(is_tying, book.steps):
         assert people[step.number - 1] == book.people[step.number - 1] + 1
+
+
+def test_parts_that_rise_out_of_reach_come_up_without_their_tags(book: Book) -> None:
+    """But with those of their ties; the arch of the portal stays within reach, so it is made higher
+    here."""
+    told = book.figures.set_up
+    assert told is not None
+    assert not told.rising
+    high = replace(told, rising=frozenset({"T"}))
+    framework = book.framework
+    rising = replace(book, design=book.design)
+    rising.__dict__["figures"] = replace(book.figures, set_up=high)
+    first = next(filter(is_tying, rising.steps))
+    assert "take off their tags" in rising.told(first).text
+    assert "take off their tags" not in book.told(first).text
+    tags = tags_of(book.steps)
+    gone = [tag for tag in tags if tag.startswith("T.") and tag not in framework.tie_of]
+    gone = [tag for tag in gone if framework.part_at(tag) is not None]
+    assert gone
+    (left,) = tags_off(rising, rising.steps[-1])
+    assert f"the other {len(tags) - len(gone)} tags" in left

@@ -30,20 +30,24 @@ def tags_off(book: Book, step: Step) -> list[str]:
     what, where they are out of reach."""
     voice, hands = book.voice, HandReach()
     tags = len(tags_of(book.steps)) if step.kind is Kind.STAND_UP else 0
-    high = _high(book, hands.highest)
     if not tags:
         return []
-    if high and not _stands_built(book):
-        rest = voice.say(
-            "Take off the other {number} tags: tear what a lock holds off beside it",
-            number=tags - high,
-        )
-        return [rest] if tags > high else []
+    stood, high = _stands_built(book), _high(book, hands.highest)
+    before = _off_with_parts(book) if stood else high
+    if tags == before:
+        return []
     told = [
         voice.say(
+            "Take off the other {number} tags: tear what a lock holds off beside it",
+            number=tags - before,
+        )
+        if before
+        else voice.say(
             "Take off all {number} tags: tear off beside the lock what it holds fast", number=tags
         )
     ]
+    if not stood:
+        return told
     if _high(book, hands.highest + hands.stool):
         told.append(
             voice.say(
@@ -65,8 +69,23 @@ def _stands_built(book: Book) -> bool:
     return book.figures.stands and not book.figures.hung
 
 
+def _off_with_parts(book: Book) -> int:
+    """How many tags have come off parts before they were lifted (see `lifted_on`)."""
+    return sum(_is_off(book, tag) for tag in tags_of(book.steps))
+
+
+def _is_off(book: Book, tag: str) -> bool:
+    told, part = book.figures.set_up, book.framework.part_at(tag)
+    if told is None or part is None or tag in book.framework.tie_of:
+        return False
+    return part.name in told.rising.intersection(told.lifted)
+
+
 def _high(book: Book, height_m: float) -> int:
-    """How many tags are higher than that once the piece is up: y is up. Tags of chains that wait
-    for their course come off with it."""
+    """How many tags are higher than that once the piece is up, without those that have come off
+    parts before: y is up. Tags of chains that wait for their course come off with it."""
     at = book.shape.at
-    return sum(1 for tag in tags_of(book.steps) if tag in at and float(at[tag][1]) > height_m)
+    return sum(
+        tag in at and float(at[tag][1]) > height_m and not _is_off(book, tag)
+        for tag in tags_of(book.steps)
+    )

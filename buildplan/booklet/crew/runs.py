@@ -20,7 +20,7 @@ from buildplan.booklet.crew.laying import floor_lines, is_laid_by_plan, laid_out
 from buildplan.booklet.crew.run_lines import RunLine, run_lines
 from buildplan.booklet.crew.standing_so_far import standing
 from buildplan.booklet.crew.standing_up import stood_up
-from buildplan.booklet.crew.ties import put_together, stages_of_ties, ties_of_parts
+from buildplan.booklet.crew.ties import put_together, stage_of_ties, stages_of_ties
 from buildplan.booklet.crew.when import JobTimes, job_heading, later_bars
 from buildplan.document.blocks import Items, Shown, Words
 from buildplan.document.layout import Columns, Sparing, in_pairs, is_wide
@@ -120,13 +120,18 @@ def _to_be_read(
 def _run(book: Book, job: Job, times: JobTimes) -> tuple[Flowable, ...]:
     voice = book.voice
     laid = [step for step in job.steps if step.kind is Kind.LAY]
-    told = run_lines(book, [row for row in job.rows if row.kind is not Kind.LAY])
-    ties = [row.joints for row in job.rows if row.kind is Kind.JOIN and len(row.joints) > 1]
-    tied = len(ties) == len(told) and all(row.locks for row in job.rows if row.joints in ties)
+    ties = [row for row in job.rows if _is_tie(row)]
+    tied = bool(ties) and all(row.locks for row in ties)
+    own = [row for row in job.rows if row.kind is not Kind.LAY and not (tied and _is_tie(row))]
+    told = run_lines(book, own)
+    words = put_together(book, [step for step in job.steps if not (tied and is_tying(step))])
+    before: list[Flowable] = [Items(words, ticked=True)] if words else []
+    before += [_table(book, job, told, times)] if told else []
+    stages = stages_of_ties(book, list(filter(is_tying, job.steps))) if tied else []
+    if stages and stages[0].lines and not before:
+        before = [Items(stages[0].lines, ticked=True)]
+        stages[0] = replace(stages[0], lines=())
     counted = f"{clauses(voice, standing(book, job.steps))}."
-    first, drawn = _in_turn(book, job) if tied else (put_together(book, job.steps), [])
-    words: list[Flowable] = [Items(first, ticked=True)] if first else []
-    table = words if tied else [*words, _table(book, job, told, times)]
     check = Words(
         voice.say(
             "{check} {counts}",
@@ -134,18 +139,16 @@ def _run(book: Book, job: Job, times: JobTimes) -> tuple[Flowable, ...]:
             counts=plain(sentences(*job_checks(book.context, job.steps), counted)),
         )
     )
-    beside = _beside_picture(book, table, job) if table else ()
-    return (*(laid_out(book, laid, ()) if laid else ()), *beside, *drawn, check)
+    return (
+        *(laid_out(book, laid, ()) if laid else ()),
+        *(_beside_picture(book, before, job) if before else ()),
+        *(block for stage in stages for block in stage_of_ties(book, stage)),
+        check,
+    )
 
 
-def _in_turn(book: Book, job: Job) -> tuple[list[str], list[Flowable]]:
-    """How the first parts of a job come together, in lines, and their ties; then how those come up
-    that are lifted on what is tied by then, and theirs."""
-    first, *later = stages_of_ties(book, [step for step in job.steps if is_tying(step)])
-    drawn = ties_of_parts(book, first.steps)
-    for stage in later:
-        drawn += [Items(stage.lines, ticked=True), *ties_of_parts(book, stage.steps)]
-    return list(first.lines), drawn
+def _is_tie(row: RunRow) -> bool:
+    return row.kind is Kind.JOIN and len(row.joints) > 1
 
 
 def _table(book: Book, job: Job, told: Sequence[RunLine], times: JobTimes) -> Grid:

@@ -74,17 +74,18 @@ def put_together(book: Book, steps: Sequence[Step]) -> list[str]:
     return [plain(line) for line in dict.fromkeys(told) if line]
 
 
-def ties_of_parts(book: Book, steps: Sequence[Step]) -> list[Flowable]:
-    """The ties of parts in their order: a picture of a few of them, from the side from which they
-    are tied, and a line to tick for each under it."""
+def stage_of_ties(book: Book, stage: TiedStage) -> list[Flowable]:
+    """What comes together, then its ties in their order: a picture of a few of them, from the side
+    from which they are tied, and a line to tick for each under it."""
     progress = BuildProgress(book)
-    drawn = [one for step in steps for one in closeups_of(book, progress, step)]
+    drawn = [one for step in stage.steps for one in closeups_of(book, progress, step)]
     most = MOST_ABREAST if is_wide(book.paper) else 1
     rows = -(-len(drawn) // most)
     cuts = [place * len(drawn) // rows for place in range(rows + 1)]
     some = [drawn[first:last] for first, last in pairwise(cuts)]
     told = book.voice.say("Tie in this order, one lock round all the knots of each:")
-    return [Words(plain(told), keep=True), *(_row(book, row) for row in some)]
+    lines: list[Flowable] = [Items(stage.lines, ticked=True)] if stage.lines else []
+    return [*lines, Words(plain(told), keep=True), *(_row(book, row) for row in some)]
 
 
 def _row(book: Book, row: Sequence[CloseUp]) -> Columns:
