@@ -15,11 +15,13 @@ from scipy.spatial import ConvexHull
 from buildplan.framework.assembly import is_of_part
 from buildplan.framework.model import Framework
 from buildplan.shape.carrying import walk_through
-from buildplan.shape.model import FloatArray, Shape, Standing
+from buildplan.shape.model import FloatArray, Shape
+from buildplan.shape.standing import hull_corners
 
 MOST_FEET = 8  # each joint on the floor gets ballast where there are so few
 DIAGONALS = np.array([(-1, 1), (1, 1), (1, -1), (-1, -1)])  # in x and z
 MUCH = 0.4  # of the links of the largest part: a part with fewer gets none
+CORNERS = 3  # so few feet have none in their midst
 SHORT_M = 1e-3  # arms count as no shorter
 BAG_OFF_M = 0.3  # from a joint to its bag, tied short past the balloons there (from memory)
 WIDE = 1.5  # times as wide as deep: bags lie before and behind. Ours.
@@ -28,9 +30,10 @@ LEAST_ARM = 0.5  # of the piece's own arm: where the places chosen have less, ev
 
 
 def ballast_places(framework: Framework, shape: Shape) -> tuple[str, ...]:
-    """The joints at which to tie ballast, the same at each: all feet where they are few; of parts
-    that stand each for itself (bars between letters aside), one in front and one at the back; else
-    the corners of the foot. None where something that does not fall over holds the piece."""
+    """The joints at which to tie ballast, the same at each: all feet where they are few, but for
+    one in the midst of the others, whose bag would lie too far off; of parts that stand each for
+    itself (bars between letters aside), one in front and one at the back; else the corners of the
+    foot. None where something that does not fall over holds the piece."""
     if shape.holding.fixed:
         return ()
     feet = shape.standing.feet
@@ -39,13 +42,25 @@ def ballast_places(framework: Framework, shape: Shape) -> tuple[str, ...]:
     groups = ([joint for joint in feet if is_of_part(joint, part)] for part in parts)
     standing = [group for group in groups if group]
     if len(feet) <= MOST_FEET:
-        return feet
+        return _at_the_edge(feet, shape)
     if len(standing) > 1:
         chosen = [joint for group in standing for joint in _front_and_back(group, shape)]
     else:
         chosen = _corners(feet, shape)
     places = tuple(joint for joint in feet if joint in chosen)
     return places if ballast_factor(shape, places) <= 1 / LEAST_ARM else feet
+
+
+def _at_the_edge(feet: tuple[str, ...], shape: Shape) -> tuple[str, ...]:
+    """Feet without those in the midst of the others, as the pole on which a globe stands."""
+    at = _flat(feet, shape)
+    broad = np.linalg.matrix_rank(at - at.mean(axis=0), tol=SHORT_M) == at.shape[1]
+    if len(feet) <= CORNERS or not broad:
+        return feet
+    edge = hull_corners(at)
+    within = [float(_arms_m(edge, place).min()) for place in at]
+    middle = float(_arms_m(edge, edge.mean(axis=0)).min())
+    return tuple(joint for joint, arm in zip(feet, within, strict=True) if arm < MIDST * middle)
 
 
 def bag_places(framework: Framework, shape: Shape) -> Mapping[str, FloatArray]:
@@ -77,14 +92,14 @@ def ballast_factor(shape: Shape, places: Sequence[str]) -> float:
     if not places:
         return 1.0
     standing = shape.standing
-    own = _arms_m(standing, standing.centre_of_mass_m[[0, 2]])
-    theirs = _arms_m(standing, _flat(places, shape).mean(axis=0))
+    own = _arms_m(standing.foot_polygon_m, standing.centre_of_mass_m[[0, 2]])
+    theirs = _arms_m(standing.foot_polygon_m, _flat(places, shape).mean(axis=0))
     return float((own / np.maximum(theirs, SHORT_M)).max()) if own.min() > 0 else 1.0
 
 
-def _arms_m(standing: Standing, point_m: FloatArray) -> FloatArray:
-    """How far a point of the floor lies within each edge of the foot."""
-    edges = ConvexHull(standing.foot_polygon_m).equations
+def _arms_m(foot_m: FloatArray, point_m: FloatArray) -> FloatArray:
+    """How far a point of the floor lies within each edge of a foot, of corners (k, 2)."""
+    edges = ConvexHull(foot_m).equations
     return np.asarray(-edges.dot(np.append(point_m, 1.0)))
 
 

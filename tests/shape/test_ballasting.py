@@ -31,6 +31,19 @@ def test_ballast_lies_on_feet_a_few_at_most(piece: Evaluation) -> None:
     assert 1 <= len(places) <= 8
 
 
+def test_the_point_that_a_solid_stands_on_takes_none() -> None:
+    """Its bag would lie beyond the balloons of the others (common practice, no source); what is
+    tied to the other corners of a square has its middle where the point is."""
+    design = read_whole(DESIGNS / "gallery/lamp_octahedron.yaml")
+    found = evaluate(design, design.units, 12)
+    feet, at = found.shape.standing.feet, found.shape.at
+    point = min(feet, key=lambda joint: float(at[joint][1]))
+    places = found.examination.wind.ballast_at
+    assert {*feet} - {*places} == {point}
+    middle = np.mean([at[joint] for joint in places], axis=0)
+    assert np.hypot(*(middle - at[point])[[0, 2]]) < 0.01
+
+
 @pytest.mark.parametrize("gust", [2.0, 4.0])
 def test_moments_about_every_edge_balance_the_gust(piece: Evaluation, gust: float) -> None:
     """The gust's moment is at most (v / v0)^2 times what just tips the bare piece about that edge;
