@@ -91,6 +91,13 @@ def course_plan(
     return Picture(across, page.high, tuple(marks), alt, (("picture", "plan of a course"),))
 
 
+def balloon_long(framework: Framework, shape: Shape, course: PlannedCourse, across: float) -> float:
+    """How long a balloon is on a plan `across` points wide, most of them, in points."""
+    spots = _on_page(framework, shape, course, across).spots
+    ends = [(framework.link[id_].start, framework.link[id_].finish) for id_ in course.links]
+    return statistics.median(math.dist(spots[start], spots[finish]) for start, finish in ends)
+
+
 @dataclass(frozen=True)
 class _Opened:
     """Where the joints of all that is drawn lie on the page, the marks of the way round them, and
@@ -123,6 +130,10 @@ def _on_page(framework: Framework, shape: Shape, course: PlannedCourse, across: 
     round_it = _way_round(ways, far)
     about = HALF_HIGH + 2 * NUMBER_RADIUS
     heights = [scale * y + side * about for _, y in flat.values() for side in (-1, 1)]
+    for one in links:  # no body is cut off where it is stouter than the names are high
+        ends = flat[one.start], flat[one.finish]
+        half, y = STOUTEST / 2 * math.dist(*ends), (ends[0][1] + ends[1][1]) / 2
+        heights += [scale * (y + side * half) for side in (-1, 1)]
     heights += [y + side * EYE_PT / 2 for _, y in round_it for side in (-1, 1)]
     low, high = min(heights), max(heights) + TYPE
     middle = (across / 2, -low)

@@ -12,7 +12,7 @@ from shipped import book_of
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
-from buildplan.booklet.common.course_steps import plan_of, planned_course
+from buildplan.booklet.common.course_plans import plan_of, planned_course
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.picture_key import signs_used
 from buildplan.drawing.course_places import places_from_above

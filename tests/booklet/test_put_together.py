@@ -14,7 +14,7 @@ from shipped import book_of
 from buildplan.booklet.common.after import carrying
 from buildplan.booklet.common.book import Book, gather_book
 from buildplan.booklet.common.closeups import plan_views
-from buildplan.booklet.common.course_steps import plan_of
+from buildplan.booklet.common.course_plans import plan_of
 from buildplan.booklet.common.going_down import going_down
 from buildplan.booklet.common.known_steps import is_known
 from buildplan.booklet.common.laid_courses import is_planned

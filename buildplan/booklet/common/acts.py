@@ -17,13 +17,15 @@ from buildplan.booklet.common.ballasting import (
     place_act,
 )
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.course_steps import plan_of, rows_and_check
+from buildplan.booklet.common.course_plans import plan_and_rows, plan_of
+from buildplan.booklet.common.course_rows import course_rows, rows_and_check, rows_tall
 from buildplan.booklet.common.holding import while_it_grows
 from buildplan.booklet.common.laid_courses import is_planned
-from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP, rows_high
+from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP, ROW_GAP, rows_high
 from buildplan.booklet.common.side_views import side_views
 from buildplan.booklet.common.step_moves import act_moves, how_to
-from buildplan.document.blocks import Shown, Words
+from buildplan.booklet.common.step_words import check_words
+from buildplan.document.blocks import Items, Shown, Words
 from buildplan.document.layout import Columns, Either
 from buildplan.document.text import plain, strong
 from buildplan.drawing.marks import Picture
@@ -68,9 +70,29 @@ def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flo
         return told_down_columns(acts, pictures, measure, Last((), 0.0))
     pictures[Kind.LAY] = [plan_of(book, step, PLAN_PT)]
     last = Last(*rows_and_check(book, step, _column_wide(measure)))
-    parted = [*told_in_order(acts, pictures, measure), *last.blocks]
     columns = told_down_columns(acts, pictures, measure, last)
+    del pictures[Kind.LAY]  # alone, with its rows
+    parted = _about_plan(book, step, acts, pictures)
     return [Either(columns[0], parted)] if len(columns) == 1 else parted
+
+
+def _about_plan(
+    book: Book, step: Step, acts: Sequence[Doing], pictures: Mapping[Kind, Sequence[Picture]]
+) -> list[Flowable]:
+    """What is done before the chains lie; the plan of them with the rows of the step; what is done
+    then, and the check."""
+    measure = book.paper.measure
+    cells = _cells(acts, pictures)
+    laid = 1 + next(n for n, act in enumerate(acts) if act.kind is Kind.LAY)
+    plan = plan_and_rows(
+        book, step, lambda: course_rows(book, step), lambda wide: rows_tall(book, step, wide)
+    )
+    check = Items([check_words(book, step)], ticked=True, after=ROW_GAP)
+    begun = [block for run in _alike(cells[:laid]) for block in _abreast(run, measure)]
+    then = _abreast(cells[laid:], measure)
+    for block in then[:-1]:  # words with no picture of their own go with the next
+        block.keepWithNext = isinstance(block, Words)
+    return [*begun, *plan, *then, check]
 
 
 def told_in_order(
@@ -79,10 +101,18 @@ def told_in_order(
     """Acts lettered in their order, the pictures of each below its words; then the pictures that
     are of none of them. Where the page is wide enough pictures are two abreast, words without a
     picture beside one that is alone or right across."""
-    cells = _cells(acts, pictures)
+    return _abreast(_cells(acts, pictures), measure)
+
+
+def _abreast(cells: Sequence[Sequence[Flowable]], measure: float) -> list[Flowable]:
     if measure < ABREAST_FROM:
         return [block for cell in cells for block in cell]
     return [block for row in _in_rows(cells) for block in _row(row)]
+
+
+def _alike(cells: Sequence[Sequence[Flowable]]) -> list[list[Sequence[Flowable]]]:
+    """Cells with pictures apart from those without, so that words alone stand right across."""
+    return [[*some] for _, some in groupby(cells, key=_is_drawn)]
 
 
 def told_down_columns(

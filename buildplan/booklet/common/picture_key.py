@@ -8,7 +8,7 @@ from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
-from buildplan.booklet.common.course_steps import planned_course
+from buildplan.booklet.common.course_plans import planned_course
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.step_blocks import built_alike
 from buildplan.booklet.common.step_moves import shows_locks

@@ -8,7 +8,7 @@ from functools import partial
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
-from buildplan.booklet.common.course_steps import tied_place
+from buildplan.booklet.common.course_rows import tied_place
 from buildplan.booklet.common.map_sheets import (
     INDEX_GAP,
     MapSheets,

@@ -16,6 +16,7 @@ from buildplan.booklet.common.ballasting import (
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import Views
 from buildplan.booklet.common.known_steps import is_known, known_step
+from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.laying_out import laid_blocks
 from buildplan.booklet.common.map_links import title_beside_map
 from buildplan.booklet.common.map_sheets import MapSheets, step_place
@@ -51,6 +52,7 @@ from buildplan.document.layout import Columns
 from buildplan.document.links import Anchor
 from buildplan.document.text import plain
 from buildplan.drawing.marks import Picture
+from buildplan.instructions.coming import is_first
 from buildplan.instructions.setting_up import is_tying
 from buildplan.sequence.model import Kind, Step
 
@@ -60,6 +62,7 @@ MANY_ROWS = 6  # so many rows have the width of the page, in columns
 LONG_CHECK = 240  # letters; a check longer than this has the whole width
 BELOW_TITLE = 60.0  # a title of the work, and the space about it
 AT_THE_TABLE = frozenset({Kind.SIZE, Kind.PAIR, Kind.TIE_OFF, Kind.CHAIN})
+LESS_EMPTY = 0.25  # where a plan comes with what is done first, that can be on the page before it
 MOST_EMPTY = 0.42  # of a page: rather than leave more of it, what comes before a step goes there
 
 
@@ -105,6 +108,8 @@ def step_block(
     at_the_table = step.kind in AT_THE_TABLE
     in_turn = is_tying(step) or len(acts) > 1 or (bool(before) and not at_the_table)
     empty = MOST_EMPTY if in_turn else 1.0
+    if in_turn and acts and is_planned(book, step) and is_first(book.context, step):
+        empty = LESS_EMPTY
     stack = Stack(
         [Rule(), place, *body], whole=not parted, below_title=BELOW_TITLE, most_empty=empty
     )
@@ -114,7 +119,7 @@ def step_block(
         [*before, stack],
         whole=True,
         below_title=BELOW_TITLE,
-        most_empty=1.0 if at_the_table else MOST_EMPTY,
+        most_empty=1.0 if at_the_table else min(empty, MOST_EMPTY),
     )
 
 

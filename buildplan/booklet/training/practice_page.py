@@ -10,7 +10,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.acts import told_in_order
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
-from buildplan.booklet.common.course_steps import plan_of
+from buildplan.booklet.common.course_plans import plan_of
 from buildplan.booklet.common.joint_moves import closed_from_outside
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.needs import Practised, tags_of
