@@ -8,7 +8,7 @@ from buildplan.framework.model import Framework
 from buildplan.shape.model import Shape
 
 # A piece so many times as wide and as high as it is deep lies flat while it is built. Ours.
-FLAT = 2.5
+FLAT = 1.75
 
 
 def lies_built(own: Framework, shape: Shape) -> bool:

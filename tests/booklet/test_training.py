@@ -24,6 +24,7 @@ from buildplan.evaluation.ballast import ballast_each_kg
 from buildplan.framework.counts import multigraph
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Kind
+from buildplan.shape.lying import lies_built
 
 
 @pytest.fixture(scope="module")
@@ -87,6 +88,11 @@ def test_practice_asks_for_no_move_that_the_piece_does_not_teach(name: str) -> N
     assert made is not None
     taught = {kind for step in book.steps for kind in step.kinds}
     assert {kind for step in made.steps for kind in step.kinds} <= taught
+    # as many layers, lying or standing as the piece does while it is built
+    layers = [{long.layer for long in one.framework.chains} for one in (book, made)]
+    assert layers[0] == layers[1]
+    lies = [lies_built(one.framework, one.shape) for one in (book, made)]
+    assert lies[0] == lies[1]
 
 
 def test_targets_add_up_and_come_to_twice_a_practised_hand(pages: list[str]) -> None:

@@ -11,7 +11,8 @@ from diagram_pieces import assert_inside, assert_readable, built
 
 from buildplan.drawing.course_places import places_lying
 from buildplan.drawing.lock_gaps import lock_gaps
-from buildplan.drawing.marks import Label, Picture, Point, Polyline, Stamp
+from buildplan.drawing.marks import Inset, Label, Picture, Point, Polyline, Stamp
+from buildplan.drawing.techniques.back_locks import locks_from_back
 from buildplan.drawing.techniques.held_joints import hold_joint
 from buildplan.drawing.techniques.joints import join_chains
 from buildplan.drawing.techniques.large_locks import lock_from_outside
@@ -176,6 +177,25 @@ def test_the_rows_beside_a_doorway_lie_with_a_gap_between_them() -> None:
     # of a solid no chain lies along a foot while others lead up from it
     solid = built({"solid": {"shape": "tetrahedron", "edge": "long", "lock": "lock"}})
     assert not rows_of(solid.chains)
+
+
+def test_locks_at_the_back_are_drawn_as_who_stands_behind_sees_them() -> None:
+    """What is at the left from the front is at the right from behind (plain geometry), and the two
+    rounds go out through two gaps, never through one."""
+    box = {"across": 2, "up": 2, "layers": 2, "between": "cross", **WALL}
+    framework = built({"wall": box})
+    picture = locks_from_back(framework, Voice(), find_shape(framework), {"D1": "", "E2": ""})
+    corner, middle = (mark.picture for mark in picture.marks if isinstance(mark, Inset))
+    at = {one.text: one.at for one in middle.marks if isinstance(one, Label)}
+    assert {*at} == {"E1", "E3", "D2", "F2"}, "A balloon to the front leads away from the eye"
+    assert at["E3"][0] < at["D2"][0] < at["E1"][0]
+    assert at["D2"][1] < at["E1"][1] < at["F2"][1]
+    assert {one.text for one in corner.marks if isinstance(one, Label)} == {"D2", "E1"}
+    for drawn in (corner, middle):
+        rounds = [m for m in drawn.marks if isinstance(m, Stamp) and m.look.form == "round"]
+        assert len(rounds) == 2
+    gaps = lock_gaps(framework, find_shape(framework), {"E2"})["E2"]
+    assert len({frozenset(gap) for gap in gaps}) == 2
 
 
 @pytest.mark.parametrize("width", [120.0, 480.0])

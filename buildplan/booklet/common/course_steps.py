@@ -21,6 +21,7 @@ from buildplan.booklet.common.course_rows import (
     tied_place,
 )
 from buildplan.booklet.common.joint_moves import closed_from_outside
+from buildplan.booklet.common.locks_behind import locks_behind
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, ROW_GAP, rows_high
 from buildplan.booklet.common.side_views import side_views
 from buildplan.booklet.common.step_pictures import step_panels
@@ -149,7 +150,9 @@ def tabled_step(
     head = told_with_moves(book, beside, step, said, moves, aside)
     check = Items([check_words(book, step)], ticked=True, gap=ROW_GAP, after=ROW_GAP)
     tied = [*shown_rows(tied_at_joints(book, step)), check, *ballast_link(book, step)]
-    drawn: list[Flowable] = [Shown(one, after=4.0) for one in panels.closeups]
+    drawn: list[Flowable] = [
+        Shown(one, after=4.0) for one in (*panels.closeups, *locks_behind(book, step))
+    ]
     shares = (size[0], measure - size[0] - GAP)
     body = [Columns((drawn, tied), shares, gap=GAP, after=4.0)]
     return [*head, *below, *chains, *(body if measure >= ABREAST_FROM else [*drawn, *tied])]

@@ -19,8 +19,9 @@ from buildplan.instructions.coming import is_first, is_flat
 from buildplan.sequence.directions import Direction
 from buildplan.sequence.laid import RoundCourse, lies_alone, round_course, rows_of
 from buildplan.sequence.model import Kind, Step
-from buildplan.shape.lying import FLAT, laid_in_figure
+from buildplan.shape.lying import laid_in_figure
 
+LONG = 2.5  # times as long as deep: a low wall or a beam. Ours.
 BACKWARD = frozenset({Direction.CLOCKWISE, Direction.LEFT})
 
 
@@ -31,7 +32,7 @@ def laid_pictures(book: Book, step: Step) -> tuple[Picture, ...]:
         return ()  # the plan of the course has them where they lie
     coming = _coming(book, step)
     rows = rows_of(coming)
-    if step.kind is Kind.LAY and rows:
+    if rows and (step.kind is Kind.LAY or any(one.role == UPRIGHT for one in coming)):
         turn = _turn(book, rows[0])
         layers = _layers(book, step, coming)
         folded = (folded_layers(book.framework, book.voice, layers),) if layers else ()
@@ -103,7 +104,7 @@ def _is_long(book: Book, joint: str) -> bool:
     """Whether what a joint is of is much longer than deep, as a low wall or a beam is."""
     joints = book.framework.built_with(joint).joints
     plan = np.ptp(np.array([book.shape.at[one][[0, 2]] for one in joints]), axis=0)
-    return float(plan.max()) > FLAT * float(plan.min())
+    return float(plan.max()) > LONG * float(plan.min())
 
 
 def tagged_pictures(book: Book, step: Step) -> tuple[Picture, ...]:

@@ -87,8 +87,8 @@ def _small(design: Design, framework: Framework) -> tuple[str, FileModel] | None
             around = min(keys.around, MOST_AROUND)
             return "column", keys.model_copy(update={"around": around, "rings": 2, "extra": []})
         case Wall():
-            # one layer, two cells each way: every chain is a pair
-            grid = {"across": 2, "up": 2, "layers": 1, "openings": [], "extra": []}
+            # two cells each way, in as many layers: every chain is a pair
+            grid = {"across": 2, "up": 2, "openings": [], "extra": []}
             return "wall", keys.model_copy(update=grid)
         case Solid():
             return "solid", keys.model_copy(update={"shape": "tetrahedron", "extra": []})

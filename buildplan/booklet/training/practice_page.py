@@ -13,6 +13,7 @@ from buildplan.booklet.common.closeups import ON_THE_PIECE
 from buildplan.booklet.common.course_plans import plan_of
 from buildplan.booklet.common.joint_moves import closed_from_outside
 from buildplan.booklet.common.laid_courses import is_planned
+from buildplan.booklet.common.locks_behind import locks_behind
 from buildplan.booklet.common.needs import Practised, tags_of
 from buildplan.booklet.common.on_the_piece import PICTURE_HEIGHT
 from buildplan.booklet.common.panel_rows import in_rows
@@ -24,6 +25,7 @@ from buildplan.booklet.training.pages import first_build, in_fives, minutes_of
 from buildplan.booklet.training.practice import Practice, practice
 from buildplan.booklet.training.practice_corner import corner_cells, counted_at_end
 from buildplan.booklet.training.practice_pictures import comes_out, pictured
+from buildplan.booklet.training.practice_rows import rows_of
 from buildplan.booklet.training.same_work import first_told_at, in_full
 from buildplan.booklet.training.teaching import lessons_of
 from buildplan.design.measures import gauged_words
@@ -42,7 +44,6 @@ from buildplan.instructions.folding import folds_up
 from buildplan.instructions.joining import folded_up
 from buildplan.instructions.kneeling import waiting
 from buildplan.instructions.model import StepWords
-from buildplan.instructions.printed_rows import printed
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind, Step
@@ -167,14 +168,11 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
     if locking and step.kind is Kind.BRACE:
         moves.append([Shown(lock_gaps(made.framework, book.voice, made.shape))])
     up = folded_up(own.context, step) if folds_up(own.context, step) else ""
+    moves += [[Shown(one)] for one in locks_behind(own, step)]
     if up:
         moves += [[Shown(one)] for one in (*side_views(own, step), *closed_from_outside(own, step))]
     learnt = made.steps[: step.number - 1]
-    rows = (
-        list(printed(own.context, step.turns, said.turns))
-        if _alike(own, step)
-        else [row for turn in said.turns for row in turn.lines]
-    )
+    rows = rows_of(own, step, said)
     lessons = lessons_of(own, learnt, step)
     known = {kind for other in made.steps[: step.number - 1] for kind in other.kinds}
     # a brace's moves stand in a row
@@ -191,16 +189,18 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
         *(() if told else how),
         *(map(Words, map(plain, waiting(own.context, step))) if step.kind is Kind.BRACE else ()),
         *([Words(plain(up))] if up else ()),
-        *(() if told else in_rows(moves, book.paper.measure, rows)),
+        *(() if told else _moves_and_rows(moves, rows, book.paper.measure)),
         *counted_at_end(own, made, step),
     ]
     return Stack([*lessons, Stack(blocks, whole=not lessons, most_empty=MOST_EMPTY)])
 
 
-def _alike(own: Book, step: Step) -> bool:
-    """Whether the joints of a step are joined alike, so that one line tells them: knots alone."""
-    joined = [op.joints[0] for op in step.of_kind(Kind.JOIN)]
-    return bool(joined) and not any(own.context.piece.passing[joint][1] for joint in joined)
+def _moves_and_rows(
+    moves: Sequence[Sequence[Flowable]], rows: Sequence[str], measure: float
+) -> list[Flowable]:
+    """Hand moves in rows, and what is to be ticked beside the last of them, or close below."""
+    alone, shown = in_rows(moves, measure), in_rows(moves, measure, rows)
+    return shown if len(shown) == len(alone) else [*alone, *_listed([plain(r) for r in rows])]
 
 
 def _with_plan(

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from buildplan.drawing.line_art import INK, TYPE
 from buildplan.drawing.map_style import HALF_HIGH, named_joint
@@ -141,6 +142,7 @@ def lay_rows(
         x = begin + turn * apart * (shown[-1][1] + 0.5)
         marks += [words((x + turn * 5 * i, ROW_Y), ".") for i in range(3)]
     pitch = min(apart, (LETTERS_Y - 20 - ROW_Y) / MOST_UP)
+    tall = ROW_Y + HALF_HIGH
     for one in coming:
         foot = at.get(one.chain.joints[0])
         if one in rows or foot is None:
@@ -154,10 +156,11 @@ def lay_rows(
             marks += [words((foot[0], top + 3 + 3 * i), ".") for i in range(3)]
             top += 9
         marks.append(Label((foot[0], top + 6), one.letter, TYPE, INK, bold=True))
+        tall = max(tall, top + 6 + TYPE)
     for joint in at:
         marks += _disc(at[joint], joint)
     ends = [first_to_last(voice, row.chain.joints[0], row.chain.joints[-1]) for row in rows]
-    return picture(
+    drawn = picture(
         marks,
         voice.say(
             "From above: row {row} lies on the floor at the foot, joints {joints} in order; chains"
@@ -167,6 +170,7 @@ def lay_rows(
             chains=voice.listed([one.letter for one in coming if one not in rows]),
         ),
     )
+    return replace(drawn, height=min(drawn.height, tall + FREE))
 
 
 def _walk(chain: LongChain) -> list[tuple[str, str, str]]:
