@@ -18,7 +18,12 @@ from buildplan.booklet.common.ballasting import (
 )
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.course_plans import plan_and_rows, plan_of
-from buildplan.booklet.common.course_rows import course_rows, rows_and_check, rows_tall
+from buildplan.booklet.common.course_rows import (
+    coming_lines,
+    joint_rows,
+    rows_and_check,
+    ticked_rows,
+)
 from buildplan.booklet.common.holding import while_it_grows
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, GAP, ROW_GAP, rows_high
@@ -79,20 +84,19 @@ def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flo
 def _about_plan(
     book: Book, step: Step, acts: Sequence[Doing], pictures: Mapping[Kind, Sequence[Picture]]
 ) -> list[Flowable]:
-    """What is done before the chains lie; the plan of them with the rows of the step; what is done
-    then, and the check."""
+    """What is done before the chains lie; the plan of them beside their rows; what is done then, at
+    each joint, and the check."""
     measure = book.paper.measure
     cells = _cells(acts, pictures)
     laid = 1 + next(n for n, act in enumerate(acts) if act.kind is Kind.LAY)
-    plan = plan_and_rows(
-        book, step, lambda: course_rows(book, step), lambda wide: rows_tall(book, step, wide)
-    )
+    told = coming_lines(book, step)
+    plan = plan_and_rows(book, step, lambda: ticked_rows(told), lambda wide: rows_high(told, wide))
     check = Items([check_words(book, step)], ticked=True, after=ROW_GAP)
     begun = [block for run in _alike(cells[:laid]) for block in _abreast(run, measure)]
     then = _abreast(cells[laid:], measure)
     for block in then[:-1]:  # words with no picture of their own go with the next
         block.keepWithNext = isinstance(block, Words)
-    return [*begun, *plan, *then, check]
+    return [*begun, *plan, *then, *joint_rows(book, step), check]
 
 
 def told_in_order(

@@ -32,24 +32,21 @@ def tied_place(book: Book, step: Step) -> str:
 
 
 def rows_and_check(book: Book, step: Step, wide: float) -> tuple[list[Flowable], float]:
-    """The rows of a step and its check; and about how high these are in a column so `wide`, in
-    points."""
-    check = check_words(book, step)
-    blocks = [*course_rows(book, step), Items([check], ticked=True, after=ROW_GAP)]
-    return blocks, rows_tall(book, step, wide) + rows_high([check], wide)
+    """The chains that come in with a step, what is tied at each joint, the check; and about how
+    high these are in a column so `wide`, in points."""
+    told, tied, check = (
+        coming_lines(book, step),
+        tied_at_joints(book, step),
+        check_words(book, step),
+    )
+    checked = Items([check], ticked=True, after=ROW_GAP)
+    blocks = [*ticked_rows(told), *joint_rows(book, step), checked]
+    return blocks, rows_high([*told, check], wide) + table_high(tied, wide)
 
 
-def course_rows(book: Book, step: Step) -> list[Flowable]:
-    """The chains that come in with a step, then what is tied at each joint."""
-    place = Anchor(tied_place(book, step))
-    told, tied = coming_lines(book, step), tied_at_joints(book, step)
-    return [*ticked_rows(told), place, *shown_rows(tied)]
-
-
-def rows_tall(book: Book, step: Step, wide: float) -> float:
-    """About how high the rows of a step are in a column so `wide`, in points."""
-    told, tied = coming_lines(book, step), tied_at_joints(book, step)
-    return rows_high(told, wide) + table_high(tied, wide)
+def joint_rows(book: Book, step: Step) -> list[Flowable]:
+    """What is tied at each joint of a step, at the place that links lead to."""
+    return [Anchor(tied_place(book, step)), *shown_rows(tied_at_joints(book, step))]
 
 
 def coming_lines(book: Book, step: Step) -> list[str]:

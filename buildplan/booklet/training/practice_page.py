@@ -189,18 +189,21 @@ def _on_the_piece(book: Book, own: Book, made: Practice, step: Step, said: StepW
         *(() if told else how),
         *(map(Words, map(plain, waiting(own.context, step))) if step.kind is Kind.BRACE else ()),
         *([Words(plain(up))] if up else ()),
-        *(() if told else _moves_and_rows(moves, rows, book.paper.measure)),
+        *(() if told else _moves_and_rows(step, moves, rows, book.paper.measure)),
         *counted_at_end(own, made, step),
     ]
     return Stack([*lessons, Stack(blocks, whole=not lessons, most_empty=MOST_EMPTY)])
 
 
 def _moves_and_rows(
-    moves: Sequence[Sequence[Flowable]], rows: Sequence[str], measure: float
+    step: Step, moves: Sequence[Sequence[Flowable]], rows: Sequence[str], measure: float
 ) -> list[Flowable]:
-    """Hand moves in rows, and what is to be ticked beside the last of them, or close below."""
+    """Hand moves in rows, and what is to be ticked beside the last of them, or below; of joints,
+    which are many, close below."""
     alone, shown = in_rows(moves, measure), in_rows(moves, measure, rows)
-    return shown if len(shown) == len(alone) else [*alone, *_listed([plain(r) for r in rows])]
+    if step.kind is not Kind.JOIN or len(shown) == len(alone):
+        return shown
+    return [*alone, *_listed([plain(row) for row in rows])]
 
 
 def _with_plan(
