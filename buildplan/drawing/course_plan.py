@@ -27,7 +27,7 @@ from buildplan.shape.model import Shape
 # A balloon is drawn so stout for its length; the way round runs so far, in degrees, outside.
 STOUT, STOUTEST, WAY_DEG = 0.5, 0.62, 62.0
 BESIDE_EYE_DEG = 6.0
-ROUND_PT = 14.0
+ROUND_PT = 19.0  # between a joint and the way round: its turn has room there
 OFF_MIDDLE = 0.15  # of the course: a joint nearer to its middle is no way round
 LETTER_PT = TYPE + 0.5
 ROOMY = math.radians(70.0)  # between two balloons

@@ -22,9 +22,10 @@ from buildplan.booklet.common.course_rows import (
 )
 from buildplan.booklet.common.joint_moves import closed_from_outside
 from buildplan.booklet.common.locks_behind import locks_behind
+from buildplan.booklet.common.map_sheets import step_place
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, ROW_GAP, rows_high
 from buildplan.booklet.common.side_views import side_views
-from buildplan.booklet.common.step_pictures import step_panels
+from buildplan.booklet.common.step_pictures import shown_in, step_panels
 from buildplan.booklet.common.step_words import (
     PLACE,
     check_words,
@@ -33,6 +34,7 @@ from buildplan.booklet.common.step_words import (
     words_of,
 )
 from buildplan.document.blocks import Items, Shown, Words
+from buildplan.document.growing import Growing
 from buildplan.document.layout import Columns
 from buildplan.document.links import Anchor
 from buildplan.drawing.marks import Picture
@@ -44,7 +46,7 @@ from buildplan.sequence.model import Kind, Step
 
 # Points; shares of the measure.
 HEAD_SHARES = (0.8, 0.2)
-CLOSEUP_WIDE, CLOSEUP_HIGH = 248.0, 92.0
+CLOSEUP_WIDE, CLOSEUP_HIGH, MOST_CLOSEUP_HIGH = 248.0, 92.0, 146.0
 STANDS, STANDING_LINES = (96.0, 66.0), 4
 FEWEST_ROWS = 4  # of joints in a table; so many chains have room beside the small picture
 OVER = 12.0  # that words may be longer than the pictures beside them
@@ -131,11 +133,29 @@ def tabled_step(
     step: Step,
     moves: Sequence[Picture],
     acts: Sequence[Flowable],
+) -> Growing:
+    """Title and words; the chains that come in; the close-ups one below another, as high as the
+    page has room for, and beside them what is tied at each joint in its turn, with the check."""
+    count = max(len(shown_in(book, views.of(step))), 1)
+
+    def make(more: float) -> list[Flowable]:
+        return _tabled(book, views, beside, step, moves, acts, CLOSEUP_HIGH + more / count)
+
+    return Growing(step_place(step), make, count * (MOST_CLOSEUP_HIGH - CLOSEUP_HIGH))
+
+
+def _tabled(
+    book: Book,
+    views: Views,
+    beside: Sequence[Flowable],
+    step: Step,
+    moves: Sequence[Picture],
+    acts: Sequence[Flowable],
+    high: float,
 ) -> list[Flowable]:
-    """Title and words; the chains that come in; the close-ups one below another, and beside them
-    what is tied at each joint in its turn, with the check."""
+    """The same, its close-ups so many points high."""
     measure = book.paper.measure
-    size = (min(CLOSEUP_WIDE, PLAN_SHARE * measure), CLOSEUP_HIGH)
+    size = (min(CLOSEUP_WIDE, PLAN_SHARE * measure), high)
     panels = step_panels(book, step, views, size, PLACE)
     said, below = words_of(book, step, acts), acts
     if all(isinstance(act, Words) for act in acts):

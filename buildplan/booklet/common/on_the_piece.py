@@ -61,7 +61,7 @@ def on_the_piece(
     if is_planned(book, step):
         return Stack(planned_step(book, views, beside, step, acts))
     if is_tabled(book, step):
-        return Stack(tabled_step(book, views, beside, step, moves, acts))
+        return tabled_step(book, views, beside, step, moves, acts)
     most = _sizes(book, views, step).most
     return Growing(
         step_place(step), lambda more: _blocks(book, views, beside, step, moves, acts, more), most

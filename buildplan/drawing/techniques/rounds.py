@@ -97,7 +97,7 @@ def set_round(framework: Framework, voice: Voice, course: RoundCourse, turn: int
     marks.append(_part_of_ring(voice))
     return Picture(
         WIDTH,
-        (HIGHEST if course.up is not None else LIFTED) + HEADROOM,
+        HIGHEST + HEADROOM if course.up is not None else LIFTED + PLUMP * APART / 2 + FREE,
         tuple(marks),
         voice.say(
             "From outside: ring {ring} comes down on the tips of zigzag {zigzag}, knots of one"
