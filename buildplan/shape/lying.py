@@ -7,14 +7,16 @@ import numpy as np
 from buildplan.framework.model import Framework
 from buildplan.shape.model import Shape
 
-# A piece so many times as wide and as high as it is deep lies flat while it is built. Ours.
-FLAT = 1.75
+# A piece so many times as wide and as high as it is deep lies flat while it is built; a panel, of
+# which neither side is so many times the other, at less. A low long wall stands. Ours.
+FLAT, PANEL, UNLIKE = 2.5, 1.75, 2.5
 
 
 def lies_built(own: Framework, shape: Shape) -> bool:
     """Whether what is built without braces is flat, as a wall, and is built lying on its back."""
     width, height, depth = np.ptp(np.array([shape.at[joint] for joint in own.joints]), axis=0)
-    return bool(min(width, height) > FLAT * depth)
+    short, long = sorted((width, height))
+    return bool(short > (PANEL if long < UNLIKE * short else FLAT) * depth)
 
 
 def laid_in_figure(own: Framework) -> bool:
