@@ -20,7 +20,8 @@ from buildplan.drawing.line_art import INK
 from buildplan.drawing.marks import Box, Circle, Ink, Inset, Mark, Picture, Point, Polyline
 
 HIPS_AWAY_M = 0.74  # from the work, level
-# The sign is as large as a person on the page, but no smaller and no larger than of such a scale.
+# The sign is as large as a person on the page, but no smaller and no larger than of such a scale;
+# in between smaller where a picture has no room beside the work.
 LEAST_SCALE, MOST_SCALE = 22.0, 62.0
 # Of the sign, in metres ahead of the hips and to either side: behind its feet, its hands before
 # the work and as far as arms reach, and the least from the hips to the work.
@@ -28,7 +29,7 @@ FEET_M, HANDS_SHORT_M, REACH_M, NEAREST_M = 0.32, 0.1, 0.64, 0.4
 LEGS = ((0.34, 0.13), (-0.24, 0.11))
 BACK, SHOULDERS, HEAD_AT, HEAD_M = (-0.02, 0.2), (0.22, 0.19), 0.38, 0.115
 LEG_THICK, BACK_THICK, SHOULDER_THICK, ARM_THICK = 0.13, 0.28, 0.18, 0.085
-RIM_PT = 0.8
+RIM_PT, EDGE_PT = 0.8, 4.0  # of its lines; from the edge of a picture
 
 
 @dataclass(frozen=True)
@@ -58,17 +59,17 @@ def kneeler_on(
     view: PaperView, middle: FloatArray, camera: Camera, size: tuple[float, float]
 ) -> Kneeler:
     """The one who works about a point (3,) and looks along a camera, on a view from straight above
-    in a picture of this size, nearer to the work where there is no room."""
+    in a picture of this size; smaller, and nearer to the work, where there is no room."""
     toward = toward_m(camera, np.array(view.camera.axes[2]))
     (spot, ahead), _ = view.place(np.array([middle, middle + toward]))
     work = (float(spot[0]), float(spot[1]))
     c, s = (float(value) / view.scale for value in ahead - spot)
-    scale = min(max(view.scale, LEAST_SCALE), MOST_SCALE)
-    edge = RIM_PT + LEG_THICK * scale / 2
     room = math.inf
     for at, way, side in zip(work, (c, s), size, strict=True):
         if abs(way) > 1e-6:
-            room = min(room, ((side - edge - at) if way > 0 else (edge - at)) / way)
+            room = min(room, ((side - EDGE_PT - at) if way > 0 else (EDGE_PT - at)) / way)
+    fits = room / (HIPS_AWAY_M + FEET_M)
+    scale = max(min(view.scale, MOST_SCALE, fits), LEAST_SCALE)
     far = min(HIPS_AWAY_M * max(view.scale, LEAST_SCALE), room - FEET_M * scale)
     far = max(far, NEAREST_M * scale)
     return Kneeler((work[0] + c * far, work[1] + s * far), work, scale)
