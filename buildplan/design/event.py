@@ -9,6 +9,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import Field, model_validator
 
+from buildplan.design.event_words import NAMED, EventTranslation, Line, check_words
 from buildplan.design.reading import read_as
 from buildplan.language.messages import mark, message
 from buildplan.source.kinds import FileKind
@@ -37,7 +38,6 @@ LENGTHS: Mapping[str, tuple[str, ...]] = {
     "bag": ("length", "width", "height"),
 }
 
-Line = Annotated[str, Field(min_length=1, max_length=120, pattern=ONE_LINE)]
 TimeOfDay = Annotated[str, Field(pattern=r"^([01][0-9]|2[0-3]):[0-5][0-9]$")]
 Waiting = Annotated[float, Field(ge=0, le=1440, allow_inf_nan=False)]
 
@@ -88,14 +88,6 @@ class BagSize(FileModel):
     length: Length = Field(description=mark("how long a full bag is"))
     width: Length = Field(description=mark("how wide a full bag is"))
     height: Length = Field(description=mark("how high a full bag is"))
-
-
-class EventTranslation(FileModel):
-    """The words of an event file in another language."""
-
-    name: Annotated[str, Field(min_length=1, max_length=80, pattern=ONE_LINE)] = Field(
-        description=mark("the name of the event in that language")
-    )
 
 
 class Event(FileModel):
@@ -218,8 +210,9 @@ def read_event(path: Path) -> Event:
 def _check(data: object, folder: Path) -> Iterator[Mistake]:
     top = mapping_in(data)
     yield from _designs(list_in(top.get("designs")), folder)
-    for key in ("vehicles", "doors"):
+    for key in NAMED:
         yield from _named_once(key, list_in(top.get(key)))
+    yield from check_words(top)
     if top.get("units") is None:
         yield from _without_units(top)
 

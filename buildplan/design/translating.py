@@ -49,9 +49,15 @@ def translated_brand(brand: Brand, language: str) -> Brand:
 
 
 def translated_event(event: Event, language: str) -> Event:
-    """The event with its name in a language."""
+    """The event with its name, its place, and what vehicles and doors are called in a language, as
+    far as its file translates them."""
     words = event.translations.get(language)  # type: ignore[call-overload]
-    return event if words is None else _replaced(event, {"name": words.name})
+    if words is None:
+        return event
+    vehicles = [_replaced(one, {"name": words.names.get(one.name)}) for one in event.vehicles]
+    doors = [_replaced(one, {"name": words.names.get(one.name)}) for one in event.doors]
+    told = {"name": words.name, "place": words.place, "contact": words.contact}
+    return _replaced(event, {**told, "vehicles": vehicles, "doors": doors})
 
 
 def _replaced(part: Form, values: Mapping[str, object]) -> Form:

@@ -12,6 +12,7 @@ from jsonschema import Draft202012Validator
 from buildplan.design.event import read_event
 from buildplan.design.reading import read_design
 from buildplan.design.schema import event_schema
+from buildplan.design.translating import translated_event
 from buildplan.language.voice import Voice
 from buildplan.source.file_changes import changed_text
 from buildplan.source.kinds import FileKind
@@ -50,8 +51,14 @@ def test_an_event_is_read(event: Path) -> None:
 
 
 def test_the_shipped_event_and_its_designs_are_read() -> None:
-    for piece in read_event(SHIPPED).designs:
+    shipped = read_event(SHIPPED)
+    for piece in shipped.designs:
         assert read_design(SHIPPED.parent / piece.design)
+    for language in shipped.translations:  # each word of it is another there
+        told = translated_event(shipped, language)
+        named = [one.name for event in (shipped, told) for one in (*event.vehicles, *event.doors)]
+        named += [told.name, shipped.name, told.place or "", shipped.place or ""]
+        assert len(set(named)) == len(named)
 
 
 @pytest.mark.parametrize("text", [SHIPPED.read_text("utf-8"), EVENT], ids=["shipped", "small"])
@@ -90,6 +97,12 @@ BELOW = [
     (VAN.replace("name: van, ", ""), "vehicles[0].name", "missing", "called"),
     ("bag: {length: 60 cm, width: 60 cm}\n", "bag.height", "missing", "full bag"),
     ("units: metres\n", "units", "metres", "cm"),
+    (
+        VAN + "translations: {es: {name: Reapertura, names: {vna: Furgoneta}}}\n",
+        "translations.es.names.vna",
+        "no vehicle or door is called vna",
+        "van",
+    ),
 ]
 
 
