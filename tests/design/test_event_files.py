@@ -100,7 +100,7 @@ BELOW = [
     (
         VAN + "translations: {es: {name: Reapertura, names: {vna: Furgoneta}}}\n",
         "translations.es.names.vna",
-        "no vehicle or door is called vna",
+        'no vehicle or door is called "vna"',
         "van",
     ),
 ]
