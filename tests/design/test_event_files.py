@@ -56,7 +56,8 @@ def test_the_shipped_event_and_its_designs_are_read() -> None:
         assert read_design(SHIPPED.parent / piece.design)
     for language in shipped.translations:  # each word of it is another there
         told = translated_event(shipped, language)
-        named = [one.name for event in (shipped, told) for one in (*event.vehicles, *event.doors)]
+        named = [one.name for event in (shipped, told) for one in event.vehicles]
+        named += [one.name for event in (shipped, told) for one in event.doors]
         named += [told.name, shipped.name, told.place or "", shipped.place or ""]
         assert len(set(named)) == len(named)
 
