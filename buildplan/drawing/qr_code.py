@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
-import segno
-
 from buildplan.drawing.marks import Ink, Picture, Polyline
 
 # Light modules all round a code, by the standard; the share of it that may be spoilt and still
@@ -21,6 +19,8 @@ def qr_picture(text: str, width: float, alt: str) -> Picture:
 
     Raises segno.DataOverflowError for more than a code can hold, 2,331 bytes at this level.
     """
+    import segno  # brings Python's web client with it, and most booklets have no code
+
     rows = [list(map(bool, row)) for row in segno.make(text, error=LEVEL, micro=False).matrix]
     size = width / (len(rows) + 2 * QUIET)
     ground = _rectangle(0.0, 0.0, width, width, LIGHT)

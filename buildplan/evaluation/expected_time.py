@@ -2,9 +2,10 @@
 
 From times of one core of a shared virtual machine of 2026 (AMD EPYC, two cores; `user` and `sys` of
 whole commands, less 0.6 s to start), of walls, tubes, cubic lattices and graphs tied at random of
-700 to 30,000 balloons: within a factor of two of each of them (`tests/bench/bench_big.py` prints
-them anew). What grows is the number of balloons, by a power of it, and the work of factoring the
-matrix of what is tied to what, which is small in all that is long or flat.
+700 to 30,000 balloons: of all that took more than 20 s within a third (`tests/bench/bench_big.py`
+and `bench_limits.py` print them anew). What grows is the number of balloons, by a power of it, and
+the work of factoring the matrix of what is tied to what, which is small in all that is long or
+flat.
 """
 
 from __future__ import annotations
@@ -22,10 +23,10 @@ TELL_S, PRINT_S, PRINT_POWER = 0.6, 2.8, 1.1
 COPY_S = 0.05
 # seconds for 10^9 multiplications of a factor: of what is tied to what lies beside it, which comes
 # to rest in a few steps, and more where all is tied across, which does not
-FITTING_S, ACROSS_S = 5.0, 18.0
+FITTING_S, ACROSS_S = 3.0, 22.0
 # seconds for a pair of balloons that lie in one another or meet at a crowded joint, and for a part
 # of an assembly, which comes to rest on those that it is tied to in many small steps
-PRESSED_S, PART_S = 9e-5, 0.06
+PRESSED_S, PART_S = 1.5e-4, 0.06
 # seconds for a course or an outline's shape of 200 links; shares of the time to work a piece out
 SHAPE_S, SHAPE_LINKS = 0.06, 200
 COURSE_SHARE, RESIZE_SHARE = 1.0, 12.0

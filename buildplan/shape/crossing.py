@@ -15,6 +15,7 @@ from buildplan.framework.model import Framework
 from buildplan.language.messages import message
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.factors import factoring_of
+from buildplan.shape.fronts import fronts_of
 from buildplan.shape.kinds import ShapeKind
 from buildplan.source.problems import Problem
 from buildplan.source.suggestions import by_hand
@@ -23,6 +24,7 @@ AXES = 3  # each joint moves along
 # A lattice of 20,000 balloons whose joints have twelve links each has less (1e10); joints that are
 # tied at random are 2,800 then, and take five minutes and 5 GB (reckoned from 1,000 and 1,500).
 MOST_WORK = 1.2e10
+SMALL_WORK = 5e8  # of a second's work at most, whatever way it is done
 FEW_JOINTS = 1000  # whose matrix has less even where every joint is tied to every other
 
 
@@ -42,7 +44,10 @@ def factor_work(framework: Framework) -> float:
     alone, `AXES` rows a joint."""
     tied = _tied(framework)
     unit = sparse.eye_array(tied.shape[0], format="csr")
-    return float(AXES**3 * factoring_of(sparse.csc_array(tied + unit)).work)
+    columns = sparse.csc_array(tied + unit)
+    work = AXES**3 * factoring_of(columns).work
+    # joint by joint a band may be narrow enough to be kept that is not for three rows a joint
+    return float(work if work < SMALL_WORK else min(work, AXES**3 * fronts_of(columns).work))
 
 
 def tied_too_far_across(framework: Framework) -> Problem | None:

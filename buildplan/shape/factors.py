@@ -16,7 +16,6 @@ from buildplan.shape.model import FloatArray, IntArray
 # A wider band is factored front by front. Up to walls of 10,000 balloons a band takes as long, of
 # 30,000 twice as long (measured).
 WIDEST_BAND = 400
-WORTH_PARTING = 0.6  # of the work of a band: fronts take longer for as much (measured)
 
 
 def symmetric_factors(matrix: sparse.csr_array | sparse.csc_array) -> SuperLU:
@@ -91,7 +90,4 @@ def band_of(matrix: sparse.csc_array) -> Band:
 def factoring_of(matrix: sparse.csc_array) -> Band | Fronts:
     """How symmetric matrices with these places of entries are best factored."""
     band = band_of(matrix)
-    if band.width <= WIDEST_BAND:
-        return band
-    fronts = fronts_of(matrix)
-    return fronts if fronts.work < WORTH_PARTING * band.work else band
+    return band if band.width <= WIDEST_BAND else fronts_of(matrix)
