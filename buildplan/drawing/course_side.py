@@ -188,6 +188,8 @@ def _seen(scene: Scene, view: PaperView, free: Free) -> list[_HangingKnot]:
     """The free knots of what is drawn, from left to right; those that cover one another once."""
     ends = np.vstack([scene.bodies.first, scene.bodies.second])
     found: list[_HangingKnot] = []
+    if not len(ends):  # all of it lies before the cut
+        return found
     for (_, joint), place in free.items():
         ((x, y),), _ = view.place(place)
         knot = _HangingKnot(joint, (float(x), float(y)))

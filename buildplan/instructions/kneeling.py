@@ -114,7 +114,7 @@ def waiting(context: Context, step: Step) -> list[str]:
         for number in told
     ]
     if far:
-        waits.append(voice.say("Until then their own knots hold."))
+        waits.append(voice.say("Until then a strip of latex holds each."))
     if turned:
         waits.append(
             voice.say(

@@ -64,3 +64,11 @@ def test_what_is_tied_at_each_is_half_kilograms_and_adds_up(piece: Evaluation) -
     assert float(2 * each).is_integer()
     assert ballast_kg(found) == each * len(found.wind.ballast_at)
     assert ballast_kg(found) >= CONSTANTS["least_ballast"].value
+
+
+def test_no_bag_is_tied_to_the_middle_of_a_foot() -> None:
+    """A globe stands on a joint of five balloons and the five about it."""
+    design = read_whole(DESIGNS / "gallery" / "reading_globe.yaml")
+    piece = evaluate(design, design.units, 12)
+    assert set(piece.shape.standing.feet) == {f"P{number}" for number in range(1, 7)}
+    assert set(piece.examination.wind.ballast_at) == {f"P{number}" for number in range(2, 7)}

@@ -189,7 +189,13 @@ def _alone(book: Book) -> Iterator[str]:
     alone = [step for step, people in zip(book.steps, book.people, strict=True) if people == 1]
     own = {str(kind): minutes for kind, minutes in book.design.labour.items()}
     minutes = work_minutes(alone, own)
-    if minutes and len(alone) < len(book.steps):
+    if not minutes or len(alone) == len(book.steps):
+        return
+    if minutes_words(minutes, book.voice) == minutes_words(book.facts.work_minutes, book.voice):
+        yield book.voice.say(
+            "Nearly all of it can be done alone; each part says how many people it takes"
+        )
+    else:
         yield book.voice.say(
             "{work} of it can be done alone; each part says how many people it takes",
             work=strong(minutes_words(minutes, book.voice)),
