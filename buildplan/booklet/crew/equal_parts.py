@@ -9,7 +9,8 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.step_blocks import built_alike
 from buildplan.booklet.crew.standing_so_far import standing
-from buildplan.document.blocks import Items, heading
+from buildplan.booklet.crew.when import JobTimes, jobs_heading
+from buildplan.document.blocks import Items
 from buildplan.document.text import plain
 from buildplan.instructions.stages import part_of_step
 from buildplan.language.phrases import clauses, first_to_last
@@ -26,7 +27,7 @@ def equal_part(book: Book, job: Job) -> str:
 
 
 def equal_part_blocks(
-    book: Book, run: Sequence[Job], name: str, job_of: Mapping[int, int]
+    book: Book, run: Sequence[Job], name: str, job_of: Mapping[int, int], times: JobTimes
 ) -> list[Flowable]:
     """What is said of the jobs of a part that is like one before it; `job_of` is the job of each
     step."""
@@ -47,7 +48,7 @@ def equal_part_blocks(
         jobs=_range(voice, job_of[first[0]], job_of[first[-1]]),
         counts=clauses(voice, standing(book, steps)),
     )
-    return [heading(head), Items((plain(told),), ticked=True)]
+    return [jobs_heading(head, run, times), Items((plain(told),), ticked=True)]
 
 
 def _range(voice: Voice, first: int, last: int) -> str:

@@ -64,7 +64,7 @@ def assembling(book: Book, work: Sequence[Job], times: JobTimes) -> list[Flowabl
     blocks += before.get(0, ())
     for name, run in groupby(work, key=lambda job: equal_part(book, job)):
         if name:
-            blocks += equal_part_blocks(book, tuple(run), name, job_of)
+            blocks += equal_part_blocks(book, tuple(run), name, job_of, times)
             continue
         on_site = [job for job in run if not job.portable]
         for short, several in groupby(on_site, key=lambda job: _is_short(book, job)):

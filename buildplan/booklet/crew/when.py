@@ -40,9 +40,18 @@ def job_times(work: Sequence[Job], plan: Timetable) -> JobTimes:
 
 def job_heading(name: str, job: Job, times: JobTimes) -> Words:
     """The name of a job as a heading, with the times of its bars, if it is long enough for one."""
-    told = ", ".join(
-        f"{clock(start)} – {clock(finish)}" for start, finish in times.bars.get(job.number, ())
-    )
+    return _timed(name, times.bars.get(job.number, ()))
+
+
+def jobs_heading(name: str, run: Sequence[Job], times: JobTimes) -> Words:
+    """A name of several jobs as a heading, with when the first of them begins and the last ends."""
+    bars = [bar for job in run for bar in times.bars.get(job.number, ())]
+    whole = (min(start for start, _ in bars), max(finish for _, finish in bars)) if bars else None
+    return _timed(name, [] if whole is None else [whole])
+
+
+def _timed(name: str, bars: Sequence[tuple[float, float]]) -> Words:
+    told = ", ".join(f"{clock(start)} – {clock(finish)}" for start, finish in bars)
     markup = f"{plain(name)} &nbsp;{quietly(told)}" if told else plain(name)
     return Words(markup, HEADING, "H2", after=5.0, keep=True)
 
