@@ -86,7 +86,12 @@ def fit_outline(
         for gauge in sorted(likely or gauges)
         for task in tasks_for(outline, gauges_from(gauge, units), voice)
     ]
-    last, to_its_end = _searched(tasks, tubes, watch)
+    try:
+        last, to_its_end = _searched(tasks, tubes, watch)
+    except KeyboardInterrupt:
+        if not fits:
+            raise
+        return _worth_showing(fits)
     fits += _judged_best(last, tubes)
     # a shape too large for figures of the finest links is one for tubes, if any can be built
     worth_it = enough == usual or not any(fit.buildable for fit in fits)

@@ -200,48 +200,6 @@ def test_what_has_problems_wins_over_none_without(ring: Fit, turned_deg: float) 
     assert recommended([broken]) is broken
 
 
-def test_the_search_ends_when_told_and_keeps_the_best() -> None:
-    outline = read_outline("ring", RING_M)
-    told: list[Progress] = []
-
-    def once(progress: Progress) -> bool:
-        told.append(progress)
-        return False
-
-    assert fit_outline(outline, (8.0,), effort=SMALL, watch=once)
-    assert len(told) == 1
-
-
-def test_ctrl_c_keeps_the_best() -> None:
-    def interrupted(progress: Progress) -> bool:
-        raise KeyboardInterrupt
-
-    assert fit_outline(read_outline("ring", RING_M), (8.0,), effort=SMALL, watch=interrupted)
-
-
-@pytest.mark.parametrize("by_clock", [True, False])
-def test_figures_end_when_told_with_the_best_so_far(
-    by_clock: bool, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    """An anchor, that no tube comes to: of eight figures two at a time, four are grown, then no
-    more, and no tube is looked for."""
-    monkeypatch.setattr(figure_fits, "AT_ONCE", 2)
-    told: list[int] = []
-
-    def watch(progress: Progress) -> bool:
-        assert progress.figures is not None
-        told.append(progress.figures.done)
-        if told[-1] == 4 and not by_clock:
-            raise KeyboardInterrupt
-        return told[-1] < 4
-
-    anchor = read_outline(str(UNSEEN / "anchor.svg"), 1.2)
-    effort = replace(SMALL, roots=8)
-    fits = fit_outline(anchor, (8.0,), effort=effort, watch=watch, of_figures=(5.0,))
-    assert told == [0, 2, 4]
-    assert fits[0].is_figure
-
-
 def test_larger_heights_are_bounded_by_the_effort_and_end_when_told(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
