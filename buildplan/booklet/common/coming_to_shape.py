@@ -9,7 +9,7 @@ from dataclasses import replace
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.progress import BuildProgress
 from buildplan.drawing.bodies import Scene
-from buildplan.drawing.line_art import SOFT, TYPE
+from buildplan.drawing.line_art import SOFT
 from buildplan.drawing.marks import Inset, Label, Mark, Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import FROM_ABOVE, leaves_out
@@ -19,7 +19,8 @@ from buildplan.instructions.stages import part_of_step
 from buildplan.sequence.model import Kind, Step
 
 MOMENTS = 4
-LEAST, MOST, CAPTION_PT, GAP = 104.0, 140.0, 12.0, 8.0
+LEAST, MOST, GAP = 104.0, 140.0, 8.0
+CAPTION_PT, TYPE_PT = 13.0, 9.0
 
 
 def with_moments(
@@ -72,7 +73,7 @@ def _in_turn(
         drawn = step_picture(scene, FROM_ABOVE, wide, high)
         marks.append(Inset(drawn, (x, CAPTION_PT)))
         words = book.voice.say_count("step {steps}", "steps {steps}", 1, steps=str(step.number))
-        marks.append(Label((x + wide / 2, 2.0), words, TYPE, SOFT))
+        marks.append(Label((x + wide / 2, 2.0), words, TYPE_PT, SOFT))
     return marks
 
 

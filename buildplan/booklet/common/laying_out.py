@@ -22,7 +22,7 @@ from buildplan.sequence.model import Step
 LAYERS_HEIGHT = 140.0
 LEAST_PLAN, MOST_PLAN = 300.0, 560.0
 PLAN_BESIDE = (270.0, 250.0)
-ROW_GAP = 3.0
+ROW_GAP, CLEAR = 3.0, 1.0  # below rows; so that no picture is made smaller for what is rounded
 
 
 def laid_blocks(book: Book, views: Views, step: Step) -> list[Flowable]:
@@ -43,7 +43,7 @@ def laid_blocks(book: Book, views: Views, step: Step) -> list[Flowable]:
     def plan(width: float, height: float) -> Picture:
         tall = height - LEAST if height >= LEAST_PLAN + LEAST else height
         drawn = floor_plan_of(book, views, step, width, min(tall, MOST_PLAN))
-        room = height - drawn.height
+        room = height - drawn.height - CLEAR
         if room < LEAST:
             return drawn
         return with_moments(book, views.progress, drawn, step, room)
