@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from functools import cached_property
 from string import ascii_uppercase
 
@@ -122,7 +122,8 @@ def letters_of(used: Iterable[str], framework: Framework) -> dict[str, str]:
 
 def book_of_piece(found: Evaluation, paper: Paper, edition: str, language: str = ENGLISH) -> Book:
     """The contents of a booklet of a piece that was run through every stage."""
-    return Book(**vars(found), paper=paper, edition=edition, language=language)
+    held = {one.name: getattr(found, one.name) for one in fields(Evaluation)}  # not what is cached
+    return Book(**held, paper=paper, edition=edition, language=language)
 
 
 def gather_book(
