@@ -24,7 +24,8 @@ def lead_words(voice: Voice, lead: Lead) -> str:
     if lead.closed and lead.first is lead.last:
         return voice.say(
             "Pinch one end at the first joint of its row, lead the other along it, outside the"
-            " chains, knot on knot, and back; tie its two free tails together."
+            " chains, knot on knot, and back; tie its two free tails together. Locks hold the"
+            " others."
         )
     if lead.closed:
         return voice.say(

@@ -42,8 +42,8 @@ def how_to_lock(context: Context, step: Step) -> Iterator[str]:
         if _is_at_brace(context, step):
             yield voice.say(
                 "From inside the piece lay its knot on the joint, a round out through each of two"
-                " opposite gaps. Outside, twist the two rounds past each other by two half turns,"
-                " until both sit tight."
+                " gaps, opposite or nearly. Outside, twist the two rounds past each other by two"
+                " half turns, until both sit tight."
             )
         if step.kind is Kind.BRACE:
             yield voice.say(
