@@ -40,7 +40,9 @@ def closing(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
     own = _closed(context, braces)
     if own is not None and len(own.chains) >= TUBE:
         if part_of(context.framework, braces[-1].section[0]) in context.figures.closed_inside:
-            yield context.voice.say("Here the tube closes: kneel inside its course, at the gap.")
+            yield context.voice.say(
+                "Here the tube closes: kneel in the open middle of the piece, at the gap."
+            )
         else:
             yield context.voice.say("Here the tube closes: kneel outside it, at the gap.")
 

@@ -172,8 +172,8 @@ def locks_rows(context: Context, turn: Turn) -> list[RowWords]:
     return [rows.at_joints(context.voice, context.voice.say("Locks"), joints)]
 
 
-def getting_at(context: Context, step: Step) -> Iterator[str]:
-    """How joints that are not on top are got at."""
+def getting_behind(context: Context, step: Step) -> Iterator[str]:
+    """How the joints at the back are got at, where they are new."""
     voice = context.voice
     if step.behind and not any(other.behind for other in context.steps[: step.number - 1]):
         yield (
@@ -184,6 +184,12 @@ def getting_at(context: Context, step: Step) -> Iterator[str]:
             if step.kind is Kind.BRACE
             else voice.say("Kneel down to the joints at the back and reach in low.")
         )
+
+
+def getting_at(context: Context, step: Step) -> Iterator[str]:
+    """How joints that are not on top are got at."""
+    voice = context.voice
+    yield from getting_behind(context, step)
     for way, joints in step.ways.items():
         listed = voice.tell(runs_words(joints))
         match way:

@@ -29,7 +29,7 @@ from buildplan.drawing.techniques.braces import tie_end
 from buildplan.drawing.techniques.closing_tie import goes_round
 from buildplan.instructions.coming import is_first
 from buildplan.instructions.leading import lead_words, leads_of
-from buildplan.instructions.locking import how_to_lock, lock_move
+from buildplan.instructions.locking import getting_behind, how_to_lock, lock_move
 from buildplan.instructions.setting_up import is_tying
 from buildplan.language.messages import mark
 from buildplan.language.phrases import clauses, sentences
@@ -200,7 +200,8 @@ def _lock(
     voice = book.voice
     if book.context.teacher(lock_move(book.context, step), step) is None:
         in_tables = voice.say("Lock each before you go on to the next.")
-        told = sentences(*(one for one in how_to_lock(book.context, step) if one != in_tables))
+        laid = (one for one in how_to_lock(book.context, step) if one != in_tables)
+        told = sentences(*laid, *getting_behind(book.context, step))
         yield _Move(_meaning(book, LOCK), drawn[Kind.LOCK][:1], plain(told))
     else:
         name = voice.say_count(
