@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from functools import partial
+from itertools import pairwise
 
 from buildplan.framework.chain_roles import INNER
 from buildplan.framework.model import Brace, Framework
@@ -36,15 +37,16 @@ def kneeling(context: Context, step: Step) -> Iterator[str]:
 
 
 def closing(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
-    """Where to kneel at the last brace of a tube that closes."""
+    """Where to kneel at the last brace of a tube that closes, and that the first brace needs no
+    more where their corner's short brace comes before it."""
     own = _closed(context, braces)
     if own is not None and len(own.chains) >= TUBE:
         if part_of(context.framework, braces[-1].section[0]) in context.figures.closed_inside:
-            yield context.voice.say(
-                "Here the tube closes: kneel in the open middle of the piece, at the gap."
-            )
+            yield context.voice.say("Here the tube closes: kneel in its open middle, at the gap.")
         else:
             yield context.voice.say("Here the tube closes: kneel outside it, at the gap.")
+    if own is not None and _closes_first(own, braces[-1]):
+        yield context.voice.say("Beyond, brace {brace} stands whole.", brace=own.braces[0].number)
 
 
 def locked_from_outside(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
@@ -68,6 +70,16 @@ def _closed(context: Context, braces: Sequence[Brace]) -> Framework | None:
     own = context.framework.built_with(braces[-1].section[0])
     last = own.closed and braces[-1].section == own.braces[-1].section
     return own if last else None
+
+
+def _closes_first(own: Framework, brace: Brace) -> bool:
+    """Whether the brace that closes a tube shares balloons with the first one, and corners before
+    it shared theirs with the brace before them."""
+    theirs = set(own.braces[0].links)
+    before = any(
+        set(other.shared) & set(earlier.links) for earlier, other in pairwise(own.braces[:-1])
+    )
+    return before and bool(theirs.intersection(brace.shared))
 
 
 def lifted(context: Context, brace: Brace) -> Iterator[str]:
