@@ -192,9 +192,7 @@ def _alone(book: Book) -> Iterator[str]:
     if not minutes or len(alone) == len(book.steps):
         return
     if minutes_words(minutes, book.voice) == minutes_words(book.facts.work_minutes, book.voice):
-        yield book.voice.say(
-            "Nearly all of it can be done alone; each part says how many people it takes"
-        )
+        yield book.voice.say("Nearly all can be done alone; each part says how many people")
     else:
         yield book.voice.say(
             "{work} of it can be done alone; each part says how many people it takes",
