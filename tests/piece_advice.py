@@ -84,6 +84,8 @@ BY_A_PROBLEM = [
     Told("does-not-close", with_small("between", 3.7, {"column": COLUMN["column"]}), (SIZE,)),
     Told("not-as-drawn", with_small("long", 7, letters("II", 7)), (SIZE,)),
     Told("nothing-meets", with_small("ring", 4, PIECES["assembly"]), (SIZE,)),
+    Told("same-place", assembly(part("B", wall(3, up=2)), part("L", wall(1, up=2), left_of="B"),
+         part("R", wall(1, up=2), left_of="B")), (PLACE,)),
     Told("runs-into-itself", TOO_LONG, ("make it larger: {keys}",)),
     Told("runs-into-itself", assembly(part("L", COLUMN), part("R", COLUMN),
          part("B", wall(3), between=["L", "R"])), (PLACE,)),

@@ -28,11 +28,12 @@ from buildplan.shape.constants import constants_with
 from buildplan.shape.finding import Settings, shapes_of_parts
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.retying import retied
+from buildplan.shape.seat_places import SIDES
 from buildplan.source.kinds import FileKind
 from buildplan.source.problems import ProblemKind
 from buildplan.source.suggestions import Change, Put, Remedy, Suggestion, TakeOut, within
 
-OF_PLACES = (FileKind.LOOSE_PART, ShapeKind.NOTHING_MEETS)
+OF_PLACES = (FileKind.LOOSE_PART, ShapeKind.NOTHING_MEETS, ShapeKind.SAME_PLACE)
 OF_TIES = (ShapeKind.TIES_CANNOT_MEET, ShapeKind.READS_BACKWARDS)
 OF_ASSEMBLIES = (*OF_PLACES, *OF_TIES, *OF_THE_COURSE)
 # what a part may do that meets those beside it or below it otherwise than it could
@@ -59,7 +60,9 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
     """Ways that a problem of an assembly may have; none of them is tried yet."""
     if kind is FileKind.LOOSE_PART:
         yield from _places(data, _loose(data))
-    elif kind is ShapeKind.NOTHING_MEETS:
+    elif kind in (ShapeKind.NOTHING_MEETS, ShapeKind.SAME_PLACE):
+        if kind is ShapeKind.SAME_PLACE:
+            yield from _other_sides(data)
         yield from _places(data, [one["name"] for one in parts_of(data) if _carried(one)])
     elif kind in OF_TIES:
         yield from _not_mirrored(data)
@@ -118,6 +121,14 @@ def _places(data: Data, names: Sequence[str]) -> Iterator[Remedy]:
         found += [("on", list(pair)), ("between", list(pair))]
     for key, place in found[:MOST_PLACES]:
         yield from _placed(data, parts[own]["name"], key, place)
+
+
+def _other_sides(data: Data) -> Iterator[Remedy]:
+    """What is tied beside a part set on other sides of it, what was set down last first."""
+    for part in reversed(parts_of(data)):
+        for key in (one for one in SIDES if part.get(one) is not None):
+            for side in (one for one in SIDES if one != key):
+                yield from _placed(data, part["name"], side, part[key])
 
 
 def _placed(data: Data, name: str, key: str, place: str | list[str]) -> Iterator[Remedy]:

@@ -75,8 +75,10 @@ def test_every_balloon_between_the_layers_is_told_once(wall: Wall) -> None:
     book, document = wall
     if book.edition != "training":
         return
-    whole = " ".join(page.get_textpage().get_text_bounded() for page in document).split()
-    text = " ".join(whole)
+    pages = [page.get_textpage().get_text_bounded() for page in document]
+    # the practice piece, of other balloons, has joints of the same names
+    first = next(i for i, page in enumerate(pages) if re.search(r"step \d+/\d+", page))
+    text = " ".join(" ".join(pages[first:]).split())
     chains = (long.chain for long in book.framework.chains)
     short = [chain.links[0] for chain in chains if len(chain.links) == 1]
     assert len(short) == BETWEEN

@@ -88,7 +88,7 @@ def test_every_step_has_words_a_picture_and_a_check_on_its_page(name: str, paper
         with_picture = [texts[number - 1] for number in page_of[step.number]]
         assert any(all(each in text for each in words) for text in with_picture)
         if step.number not in drawn:
-            (shown,) = map(int, re.findall(r"as in step (\d+)", told.text))
+            (shown,) = map(int, re.findall(r"[Aa]s in step (\d+)", told.text))
             assert shown in drawn
             assert book.steps[shown - 1].kind is step.kind
         assert ticks(book, step)[-1].endswith(told.check.split()[-1])

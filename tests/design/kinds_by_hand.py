@@ -43,6 +43,8 @@ BY_HAND: frozenset[ProblemKind] = frozenset(
         *(ShapeKind.SAGS, ShapeKind.MAY_NOT_HOLD_ITSELF, ShapeKind.TIPS_IN_A_DRAUGHT),
         # how many rings a column has, or what stands on what
         ShapeKind.LEANS,
+        # the number that is told is tried in tests/framework/test_beside.py
+        ShapeKind.NOT_SO_LOW,
         *(ShapeKind.KEPT_BY_ITS_LOCKS, ShapeKind.OTHER_SHAPES_UNSOUGHT),
         *ReachKind,
     )

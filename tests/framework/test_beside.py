@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import numpy as np
@@ -81,6 +82,9 @@ def test_a_beam_may_be_tied_lower_between_its_towers(tmp_path: Path) -> None:
         assert lower[own] == f"{part}{chr(ord(row) - 1)}{number}"
     (problem,) = tied(9).problems
     assert problem.kind == ShapeKind.NOT_SO_LOW
+    (told,) = re.findall(r"lower: (\d+)", in_words(problem, Voice()))
+    assert not tied(int(told)).problems
+    assert tied(int(told) + 1).problems
 
 
 def test_two_parts_set_at_one_place_are_told(tmp_path: Path) -> None:

@@ -73,7 +73,7 @@ def _in_turn(
         drawn = step_picture(scene, FROM_ABOVE, wide, high)
         marks.append(Inset(drawn, (x, CAPTION_PT)))
         words = book.voice.say_count("step {steps}", "steps {steps}", 1, steps=str(step.number))
-        marks.append(Label((x + wide / 2, 2.0), words, TYPE_PT, SOFT))
+        marks.append(Label((x + wide / 2, 2.5), words, TYPE_PT, SOFT))
     return marks
 
 
