@@ -32,9 +32,9 @@ def built_standing(framework: Framework, shape: Shape) -> bool:
     return any(_stands(own, shape) for _, own in built_pieces(framework))
 
 
-def set_up(framework: Framework, shape: Shape) -> SetUp | None:
-    """How the parts of an assembly that is put together standing come together; None of any
-    other piece."""
+def set_up(framework: Framework, shape: Shape, hands: HandReach) -> SetUp | None:
+    """How the parts of an assembly that is put together standing come together, and what of it is
+    out of reach of `hands`; None of any other piece."""
     if not framework.parts or not built_standing(framework, shape):
         return None
     at = {
@@ -50,7 +50,6 @@ def set_up(framework: Framework, shape: Shape) -> SetUp | None:
     standing = sorted(
         (name for name in at if low[name] <= floor), key=lambda name: tuple(middle[name])
     )
-    hands = HandReach()
     lying = tuple(part.name for part in framework.parts if not _stands(part.framework, shape))
     return SetUp(
         tuple(standing),

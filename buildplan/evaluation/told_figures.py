@@ -57,7 +57,7 @@ def told_figures(
         stands=built_standing(framework, shape),
         held_by=tuple(conditions(shape.holding, units)),
         hung=shape.holding.hung,
-        set_up=set_up(framework, shape),
+        set_up=set_up(framework, shape, hands_with(constants)),
         flat=built_flat(framework, shape),
         one_layer=one_layer(framework, shape),
         shared=shared_knots(framework, shape),

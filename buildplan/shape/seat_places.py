@@ -4,8 +4,8 @@ Each part stands upright as it was found by itself. What is set on another is mo
 lowest joints meet the highest of what carries it, in the middle; across several, these stand below
 its ends and evenly between. What is tied between two meets one with its joints on the left and
 the other with those on the right, as high as it can be while both stand on one floor, or so many
-of such places lower. What is tied
-to one side of another meets the joints on that side of it, on the floor where it can.
+of such places lower. What is tied to one side of another meets the joints on that side of it, on
+the floor where it can.
 """
 
 from __future__ import annotations

@@ -118,7 +118,8 @@ def _hands(book: Book) -> list[str]:
 def _done(book: Book) -> list[str]:
     voice = book.voice
     facts = book.facts
-    chains = ", ".join(f"{letter} {voice.whole(count)}" for letter, count in facts.chains.items())
+    long = {letter: count for letter, count in facts.chains.items() if count > 1}
+    chains = ", ".join(f"{letter} {voice.whole(count)}" for letter, count in long.items())
     lines = [
         voice.say(
             "sized {balloons} balloons against the gauges and tied {pairs} pairs",
@@ -128,7 +129,7 @@ def _done(book: Book) -> list[str]:
         voice.say_count(
             "tied {number} long chain ({chains} balloons)",
             "tied {number} long chains ({chains} balloons)",
-            len(facts.chains),
+            len(long),
             chains=chains,
         ),
     ]
