@@ -65,7 +65,8 @@ def _sags(
 
     From the stiffest case to the softest: where one has fallen the softer ones fall as well. What
     a wall, a pole or a line holds does not fall: it stays where it was built. So of that it is not
-    asked how it would fall: what settles does so in a few steps (those of `relax` at any work).
+    asked how it would fall, or buckle: what settles does so in a few steps (those of `relax` at any
+    work).
     """
     work = 0.0 if shape.holding.fixed else SETTLING_WORK
     stiff = {name: "high" if bound == "low" else "low" for name, bound in weak.items()}

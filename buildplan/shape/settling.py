@@ -34,7 +34,8 @@ def settled(
     work: float = SETTLING_WORK,
 ) -> tuple[float, float] | None:
     """How far the top sinks and how far it moves sideways when the piece is stood up, in m; None
-    where the search for it took so much `work` (of `relax`) and had not ended.
+    where the search for it took so much `work` (of `relax`) and had not ended; with no work at all
+    none is made from where it rests on a ridge.
 
     The piece stands with the joints of its feet held; it was built without weight, its locks keep
     the angles that it was built with. A piece that does not come to rest where a nudge
@@ -73,6 +74,8 @@ def settled(
         and not fallen(result.positions_m)
         and not holds(stiffening, result.positions_m)
     ):
+        if not work:
+            return None
         # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
         nudge = NUDGE_M * np.random.default_rng(1).standard_normal(positions.shape)
         start_m = np.where(held, positions, result.positions_m + nudge)
