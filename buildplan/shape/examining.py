@@ -207,7 +207,9 @@ def examine(
     weak = dict.fromkeys(SPRINGS, "low") | dict.fromkeys(latex, "high")
     (mass,) = _spread(weighed, constants, light | {"over_pressure": "low"}, ["kg"])
     (tip,) = _spread(tipped, constants, light | {"over_pressure": "high"}, ["degrees"])
-    sag, sway = _sags(framework, bodies, shape, constants, weak) or (None, None)
+    # of a shape that is not at rest it is not known how far it has yet to go
+    sags = _sags(framework, bodies, shape, constants, weak) if shape.converged else None
+    sag, sway = sags or (None, None)
     found = stiffness_of(framework, bodies, shape, constants)
     wind = _wind(framework, bodies, shape, mass, constants, gust_m_per_s)
     return Examination(

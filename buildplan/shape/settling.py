@@ -68,24 +68,25 @@ def settled(
         )
 
     pushed_n = 5 * REST_SHARE * float(weight.max())  # at most, where a piece is at rest
+
+    def rests(result: Relaxed) -> bool:
+        return result.residual_n <= pushed_n and not fallen(result.positions_m)
+
     result = rested(positions, REST_SHARE)
-    if (
-        result.residual_n <= pushed_n
-        and not fallen(result.positions_m)
-        and not holds(stiffening, result.positions_m)
-    ):
+    stays = rests(result) and holds(stiffening, result.positions_m)
+    if rests(result) and not stays:
         if not work:
             return None
         # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
         nudge = NUDGE_M * np.random.default_rng(1).standard_normal(positions.shape)
         start_m = np.where(held, positions, result.positions_m + nudge)
         result = rested(start_m, REST_SHARE / 100)
-    settled_m = result.positions_m
-    if result.cut and not fallen(settled_m):
+        stays = rests(result) and holds(stiffening, result.positions_m)
+    if result.cut and not fallen(result.positions_m):
         return None
-    if result.residual_n > pushed_n or fallen(settled_m) or not holds(stiffening, settled_m):
+    if not stays:
         return shape.height_m, shape.height_m
-    move = settled_m - positions
+    move = result.positions_m - positions
     return float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())
 
 
