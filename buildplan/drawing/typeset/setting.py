@@ -22,7 +22,7 @@ from buildplan.drawing.typeset.font_files import (
     named_fonts,
     opened,
 )
-from buildplan.drawing.typeset.order import as_seen, line_levels, mirrored
+from buildplan.drawing.typeset.order import as_seen, levels, line_levels, mirrored
 from buildplan.language.messages import listing, message
 from buildplan.language.shown import sign_name
 from buildplan.language.told import NoSignError
@@ -35,11 +35,13 @@ MOST_NAMED = 3  # signs that a message names
 
 @dataclass(frozen=True)
 class OwnFace:
-    """A face of ours: its file, whether it is bold, and the signs that it draws one by one."""
+    """A face of ours: its file, whether it is bold, and the signs that it draws one by one.
+    Lines of one that is `from_right` are written from the right, whatever they begin with."""
 
     file: FontFile
     bold: bool
     plain: frozenset[str]
+    from_right: bool = False
 
 
 @dataclass(frozen=True)
@@ -90,7 +92,7 @@ def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str 
         )
     # a sign for each letter with its mark, where there is one
     text = "".join(sign for sign in unicodedata.normalize("NFC", text) if not _is_moving(sign))
-    places = line_levels(text)
+    places = levels(text, from_right=True) if own.from_right else line_levels(text)
     return tuple(_pieces(text, places, own))
 
 
