@@ -34,7 +34,7 @@ DISPLAY = ParagraphStyle("display", parent=BODY, fontName=BOLD, fontSize=34, lea
 LEAST_READ = 7.0  # points: of what a page says elsewhere too
 CUT = "\u2026"
 # A word wider than this is parted sooner than others are for its sake: a name of one long word.
-LONGEST_WORD = 170.0
+LONGEST_WORD = 210.0
 
 # Words that no line end parts: a number from its fraction or its unit, a dash from what it
 # follows, a joint that ends a text from the word before it.

@@ -16,7 +16,6 @@ from shipped import DESIGNS, book_of
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.office.quote_page import print_quote
-from buildplan.business.buying.csv_text import csv_bytes
 from buildplan.business.buying.money import Quote, QuoteItem, money_words
 from buildplan.business.buying.money import quote as quote_of
 from buildplan.business.copies.brand import Branding, branding
@@ -26,6 +25,7 @@ from buildplan.design.model import Rates
 from buildplan.design.reading import read_brand
 from buildplan.document.paper import PAPERS, Paper, mm
 from buildplan.language.voice import LOCALES, Voice
+from buildplan.source.csv_text import csv_bytes
 
 A4 = PAPERS["a4"]
 BRAND_FILE = DESIGNS / "brand" / "lantern_street.yaml"

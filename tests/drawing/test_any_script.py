@@ -217,6 +217,13 @@ def test_what_no_font_has_is_refused_by_its_name() -> None:
         text_width("🎈", 10)
 
 
+def test_a_sign_that_chooses_a_form_needs_no_font_that_knows_it() -> None:
+    """A heart as telephones write it: with variation selector 16 (Unicode Standard, 23.4)."""
+    heart = "\u2764\ufe0f"
+    assert heart in read_back(printed(f"With {heart} yours"))
+    assert text_width(heart, 10) == pytest.approx(text_width("\u2764", 10))
+
+
 @pytest.mark.parametrize("curves", ["glyf", "CFF"])
 def test_a_font_that_is_named_prints_what_ours_has_not(tmp_path: Path, curves: str) -> None:
     font = read_font(square_font(tmp_path / "squares.ttf", CHINESE, curves=curves))

@@ -7,7 +7,6 @@ from collections.abc import Mapping
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.office.event_chart import clock
-from buildplan.business.buying.csv_text import Cell
 from buildplan.business.events.event_plan import EventPlan
 from buildplan.business.events.taking_down import (
     DownKind,
@@ -24,6 +23,7 @@ from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
 from buildplan.language.phrases import people_counted
 from buildplan.language.voice import Voice
+from buildplan.source.csv_text import Cell
 
 CLOSE_ROWS = 2.5
 WHAT: Mapping[DownKind, str] = {

@@ -12,7 +12,6 @@ from buildplan.booklet.common.holding import holders
 from buildplan.booklet.common.loads import bulk_words, mass_words
 from buildplan.booklet.common.needs import TOOLS
 from buildplan.booklet.office.event_ways import sides_words
-from buildplan.business.buying.csv_text import Cell
 from buildplan.business.events.event_plan import Copy, EventPlan
 from buildplan.business.events.loading import Item, Load, LoadKind, ballast_of, by_item
 from buildplan.business.events.stowing import Box, volume_m3
@@ -24,6 +23,7 @@ from buildplan.document.text import plain, strong, words_of_own
 from buildplan.evaluation import balloon_words
 from buildplan.evaluation.ballast import sand_l, water_l
 from buildplan.language.voice import Voice
+from buildplan.source.csv_text import Cell
 
 CLOSE_ROWS = 2.0
 TICK = "☐"

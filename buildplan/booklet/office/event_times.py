@@ -11,7 +11,6 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.crew.times import act_words, place_name, place_word
 from buildplan.booklet.office.event_chart import chart, clock, legend
 from buildplan.booklet.office.event_down import down_rows
-from buildplan.business.buying.csv_text import Cell
 from buildplan.business.events.day import (
     DayStep,
     Moment,
@@ -29,6 +28,7 @@ from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.stretches import Stretch, stretches
 from buildplan.sequence.timetable import PlaceWork, WorkPlace
+from buildplan.source.csv_text import Cell
 
 CLOSE_ROWS = 3.0
 
