@@ -46,7 +46,6 @@ def shopping(
     Balloons of one colour, kind and size are one line, whichever design they are for.
     """
     from buildplan.booklet.office.shopping_page import print_shopping
-    from buildplan.business.buying.csv_text import csv_bytes
     from buildplan.business.buying.shopping import (
         ShoppedFor,
         shopping_lines,
@@ -61,6 +60,7 @@ def shopping(
     from buildplan.document.paper import PAPERS
     from buildplan.drawing.typeset.font_files import with_fonts
     from buildplan.hands.reading import read_known
+    from buildplan.source.csv_text import csv_bytes
 
     voice = Voice(language)
     refuse_ending(pdf, (".pdf",), voice)

@@ -14,7 +14,6 @@ from buildplan.booklet.office.event_load import load_blocks, load_rows
 from buildplan.booklet.office.event_times import times_blocks, timetable_rows
 from buildplan.booklet.office.event_ways import place_blocks, vehicle_blocks
 from buildplan.booklet.office.shopping_page import counted_blocks
-from buildplan.business.buying.csv_text import csv_bytes
 from buildplan.business.buying.shopping import shopping_rows
 from buildplan.business.events.event_plan import EventPlan
 from buildplan.business.events.loading import load_of, on_trips
@@ -23,6 +22,7 @@ from buildplan.document.paper import Paper
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.text import SMALL, STRONG, plain, strong
 from buildplan.language.voice import Voice
+from buildplan.source.csv_text import csv_bytes
 
 
 def print_event(plan: EventPlan, paper: Paper, voice: Voice) -> bytes:
