@@ -42,12 +42,12 @@ def measure(
     for the workshop, whose numbers are then copied into the CSV file.
     """
     from buildplan.booklet.office.measure_page import print_sheet
-    from buildplan.business.buying.csv_text import csv_bytes
     from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import refuse_ending, write_whole
     from buildplan.document.paper import PAPERS
     from buildplan.drawing.typeset.font_files import with_fonts
     from buildplan.hands.sheet import sheet_rows
+    from buildplan.source.csv_text import csv_bytes
 
     voice = Voice(language)
     refuse_ending(pdf, (".pdf",), voice)

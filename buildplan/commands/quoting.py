@@ -95,12 +95,12 @@ def quote(
     for the customer show no cost and no margin; their total is the same.
     """
     from buildplan.booklet.office.quote_page import print_quote
-    from buildplan.business.buying.csv_text import csv_bytes
-    from buildplan.business.quoting.offer import Offer, party
+    from buildplan.business.quoting.offer import Offer, noted, party
     from buildplan.business.quoting.quote_words import offer_as_data, offer_lines, quote_rows
     from buildplan.commands.files import asked, refuse_ending, write_whole
     from buildplan.commands.pieces import brand_of
     from buildplan.document.paper import PAPERS
+    from buildplan.source.csv_text import csv_bytes
 
     voice = Voice(language)
     refuse_ending(pdf, (".pdf",), voice)
@@ -110,11 +110,12 @@ def quote(
         _refuse_without_pages({**of_pages, "--valid": valid, "--brand": brand}, voice)
     to = asked(partial(party, customer), address.split(";"), voice)
     by = asked(partial(party, ""), sender.split(";"), voice)
+    noted_as = asked(noted, number, voice, "--number"), asked(noted, date, voice, "--date")
     share = _deposit(deposit, voice)
     pieces = _pieces(designs, hands, voice)
     whole, lines = _priced(pieces, voice)
     job = _job(designs, voice)
-    offer = Offer(whole, lines, to, by, number, date, valid, share, job)
+    offer = Offer(whole, lines, to, by, *noted_as, valid, share, job)
     made = pieces[0].made
     if csv is not None:
         write_whole(csv, csv_bytes(quote_rows(whole, made.units, voice)))

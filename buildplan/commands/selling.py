@@ -46,7 +46,6 @@ def shopping(
     Balloons of one colour, kind and size are one line, whichever design they are for.
     """
     from buildplan.booklet.office.shopping_page import print_shopping
-    from buildplan.business.buying.csv_text import csv_bytes
     from buildplan.business.buying.shopping import (
         ShoppedFor,
         shopping_lines,
@@ -61,6 +60,7 @@ def shopping(
     from buildplan.document.paper import PAPERS
     from buildplan.drawing.typeset.font_files import with_fonts
     from buildplan.hands.reading import read_known
+    from buildplan.source.csv_text import csv_bytes
 
     voice = Voice(language)
     refuse_ending(pdf, (".pdf",), voice)
@@ -175,10 +175,10 @@ def _printed(plan: EventPlan, paper: PaperName, voice: Voice) -> tuple[tuple[str
     from buildplan.booklet.office.event_booklet import print_event
     from buildplan.booklet.office.event_load import load_rows
     from buildplan.booklet.office.event_times import timetable_rows
-    from buildplan.business.buying.csv_text import csv_bytes
     from buildplan.business.buying.shopping import shopping_rows
     from buildplan.business.events.loading import load_of, on_trips
     from buildplan.document.paper import PAPERS
+    from buildplan.source.csv_text import csv_bytes
 
     load = load_of(plan, voice)
     plan = on_trips(plan, load)

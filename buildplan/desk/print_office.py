@@ -11,7 +11,6 @@ from buildplan.booklet.office.event_times import timetable_rows
 from buildplan.booklet.office.gallery import Exhibit, print_gallery
 from buildplan.booklet.office.quote_page import print_quote
 from buildplan.booklet.office.shopping_page import print_shopping
-from buildplan.business.buying.csv_text import csv_bytes
 from buildplan.business.buying.shopping import ShoppedFor, shopping_list, shopping_rows
 from buildplan.business.copies.brand import branding, fonts_of_designs
 from buildplan.business.events.event_plan import plan_event
@@ -50,6 +49,7 @@ from buildplan.hands.reading import read_known
 from buildplan.instructions.guarding import assert_rebuilds
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
+from buildplan.source.csv_text import csv_bytes
 from buildplan.source.problems import DesignProblemsError, UnreadableDesignError
 
 CREW = "crew"

@@ -16,7 +16,8 @@ from buildplan.document.paper import PAPERS
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.spare_room import Lowest
 from buildplan.document.tables import Grid
-from buildplan.document.text import column_widths, least_widths
+from buildplan.document.text import column_widths, fitted, least_widths
+from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Picture
 from buildplan.language.voice import Voice
 
@@ -180,6 +181,30 @@ def test_columns_break_no_word_and_keep_the_width_of_the_table() -> None:
 
 def test_columns_stay_as_wanted_where_no_word_is_too_long() -> None:
     assert column_widths((100.0, 200.0), least_widths([["a", "b"]], 4.0)) == [100.0, 200.0]
+
+
+def test_one_long_word_takes_no_width_from_words_that_others_have() -> None:
+    rows = [["Label", "Holds", "Loaded"], ["W" * 80, "chains of twelve", "x"]]
+    least = least_widths(rows, 2.0)
+    widths = column_widths((300.0, 100.0, 30.0), least)
+    assert widths[1] >= least_widths([["Holds chains twelve"]], 2.0)[0] - 60
+    assert all(wide >= low for wide, low in zip(widths, least, strict=True))
+    narrow = column_widths((100.0, 60.0, 30.0), least)
+    assert sum(narrow) == pytest.approx(190.0)
+    assert narrow[1:] == least[1:], "the widest alone gives way"
+
+
+def test_what_stands_in_full_elsewhere_is_cut_rather_than_too_small_to_read() -> None:
+    short, size = fitted("a name", 200.0, 10.0)
+    assert (short, size) == ("a name", 10.0)
+    words, size = fitted("one name, and another, " * 9, 200.0, 10.0)
+    assert size == 7.0
+    assert words.startswith("one name, and another")
+    assert words.endswith("\u2026")
+    assert 180.0 < text_width(words, size) <= 200.0
+    # a letter goes with its marks: not cut between them
+    marked, _ = fitted("e\u0301" * 200, 200.0, 10.0)
+    assert marked.removesuffix("\u2026").endswith("\u0301")
 
 
 def test_of_shapes_that_hold_the_same_the_lowest_is_set() -> None:
