@@ -24,6 +24,7 @@ from buildplan.instructions.setting_up import (
     is_tying,
     lie_together,
     lifted_on,
+    pairs_first,
     put_on_floor,
 )
 from buildplan.language.phrases import sentences
@@ -170,6 +171,7 @@ def _tie_parts(context: Context, step: Step) -> Wording:
         else [
             Doing(
                 sentences(
+                    *pairs_first(context, step),
                     *lifted,
                     _tied_as(context, first, held=bool(lifted)),
                     *high_up(context, step),
@@ -201,6 +203,7 @@ def _tying(context: Context, step: Step, parts: str) -> list[Doing]:
     """How parts are set up, brought to where they are tied and held there, and tied."""
     voice, ties = context.voice, step.of_kind(Kind.JOIN)
     floor = sentences(*put_on_floor(context, step))
+    pairs = sentences(*pairs_first(context, step))
     lifted = sentences(*lifted_on(context, step))
     held = lifted or voice.say(
         "Bring parts {parts} to where the finished view has them, {people} people or more in all,"
@@ -222,6 +225,7 @@ def _tying(context: Context, step: Step, parts: str) -> list[Doing]:
     tied = sentences(*how_to_lock(context, step), _round_all(context, step))
     return [
         *([Doing(floor, Kind.LAY)] if floor else []),
+        *([Doing(pairs, Kind.SETTLE)] if pairs else []),
         Doing(held),
         Doing(sentences(*together), Kind.JOIN),
         Doing(tied, Kind.LOCK),
