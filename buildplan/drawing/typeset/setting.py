@@ -99,6 +99,15 @@ def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str 
     return tuple(_pieces(text, places, own))
 
 
+def set_shapes(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> Iterator[Letterform]:
+    """The same line with its plain text as shapes too. Raises NoSignError."""
+    for piece in set_line(text, own, named):
+        if isinstance(piece, str):
+            yield from _shapes(piece, own.file, turned=False)
+        else:
+            yield piece
+
+
 def _pieces(text: str, places: Sequence[int], own: OwnFace) -> Iterator[str | Letterform]:
     shaped = [sign not in own.plain for sign in text]
     for at in range(len(text) - 1, 0, -1):
