@@ -171,10 +171,11 @@ def odd(name: str, number: signal.Signals, one: Ended, whole: Ended) -> str:
     if one.status == usual:
         if usual and (not lines or not lines[-1].startswith("Stopped")):
             found.append(f"said {lines[-1:]}")
-    elif one.status not in (whole.status, *KEPT.get((name, number), ())):
+    # before Python has begun or when it is about to be gone a signal ends it by itself
+    elif one.status not in (whole.status, -number, *KEPT.get((name, number), ())):
         found.append(f"status {one.status} {one.said[-1000:]!r}")
     if "Traceback" in one.said or "Error" in one.said:
-        found.append(f"said {one.said!r}")
+        found.append(f"said {_last(one)!r}")
     if any(whole_files.PREFIX in file for file in one.files):
         found.append("a part of a file")
     if one.processes:
@@ -184,6 +185,11 @@ def odd(name: str, number: signal.Signals, one: Ended, whole: Ended) -> str:
     if not one.cursor:
         found.append("no cursor")
     return ", ".join(found)
+
+
+def _last(one: Ended) -> str:
+    """The last of what was said."""
+    return one.said[-1500:]
 
 
 def rows(name: str, moments: int) -> None:
@@ -221,6 +227,9 @@ def main() -> None:
     parser.add_argument("commands", nargs="*")
     parser.add_argument("--moments", type=int, default=10)
     asked = parser.parse_args()
+    signal.signal(
+        signal.SIGINT, signal.default_int_handler
+    )  # heard, though begun in the background
     print("command", "signal", "moments", "statuses", "longest to the end", "odd", sep="\t")
     for name in asked.commands or COMMANDS:
         rows(name, asked.moments)
