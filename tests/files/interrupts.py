@@ -35,9 +35,10 @@ OUT = "OUT"
 SIGNALS = (signal.SIGINT, signal.SIGTERM)
 # what a search that is interrupted has found by then is kept and told
 KEPT = {("fit", signal.SIGINT): (0, 1)}
-# the desk has no other end
-ENDLESS: Mapping[str, Mapping[int, int]] = {"desk": {signal.SIGINT: 0, signal.SIGTERM: 143}}
-DESK_S, GONE_S = 6.0, 3.0
+# the desk has no other end, once it says that it is open
+ENDLESS: Mapping[str, str] = {"desk": "The desk is open"}
+GONE_S = 10.0
+Stop = Callable[[int, list[bytes]], float]
 # how a terminal is told to move, to colour, to hide its cursor (ECMA-48, 5.4)
 MOVES = re.compile(r"\x1b\[[0-9;?]*[A-Za-z]")
 HIDDEN, SHOWN = "\x1b[?25l", "\x1b[?25h"
@@ -71,8 +72,9 @@ class Ended:
     processes: int
 
 
-def ended(command: Sequence[str | Path], place: Path, stop: Callable[[int], float]) -> Ended:
-    """How a command ends; `stop` is given the id of its process, and says when it sent what."""
+def ended(command: Sequence[str | Path], place: Path, stop: Stop) -> Ended:
+    """How a command ends; `stop` is given the id of its process and what it says, and tells when it
+    sent what."""
     shutil.rmtree(place, ignore_errors=True)
     out, temporary = place / "out", place / "tmp"
     temporary.mkdir(parents=True)
@@ -98,7 +100,7 @@ def ended(command: Sequence[str | Path], place: Path, stop: Callable[[int], floa
     said: list[bytes] = []
     hearing = threading.Thread(target=_heard, args=(ours, said))
     hearing.start()
-    sent = stop(process.pid)
+    sent = stop(process.pid, said)
     status = process.wait()
     took = time.monotonic() - sent
     left = _left(process.pid)
@@ -151,10 +153,10 @@ def _of_session(session: int) -> list[int]:
     return found
 
 
-def sent_after(seconds: float, number: signal.Signals) -> Callable[[int], float]:
+def sent_after(seconds: float, number: signal.Signals) -> Stop:
     """Send a signal so long after the beginning; an interrupt to every process."""
 
-    def stop(pid: int) -> float:
+    def stop(pid: int, _: list[bytes]) -> float:
         time.sleep(seconds)
         with contextlib.suppress(ProcessLookupError):
             (os.killpg if number == signal.SIGINT else os.kill)(pid, number)
@@ -163,10 +165,23 @@ def sent_after(seconds: float, number: signal.Signals) -> Callable[[int], float]
     return stop
 
 
+def once_open(words: str) -> Stop:
+    """Send an interrupt as soon as something is said."""
+
+    def stop(pid: int, said: list[bytes]) -> float:
+        while words.encode() not in b"".join(said):
+            time.sleep(0.05)
+        os.killpg(pid, signal.SIGINT)
+        return time.monotonic()
+
+    return stop
+
+
 def odd(name: str, number: signal.Signals, one: Ended, whole: Ended) -> str:
     """What should not be in how a command ended; nothing where all is as it should be."""
     found = []
-    usual = ENDLESS.get(name, {}).get(number, 128 + number)
+    good = name in ENDLESS and ENDLESS[name] in one.said and number == signal.SIGINT
+    usual = 0 if good else 128 + number
     lines = [line for line in one.said.splitlines() if line.strip()]
     if one.status == usual:
         if usual and (not lines or not lines[-1].startswith("Stopped")):
@@ -196,12 +211,12 @@ def rows(name: str, moments: int) -> None:
     """Print the rows of a command."""
     command = COMMANDS[name]
     with tempfile.TemporaryDirectory() as place:
-        if name in ENDLESS:
-            whole, usual_s = Ended(0, "", True, 0.0, (), (), 0), DESK_S
-        else:
-            begun = time.monotonic()
-            whole = ended(command, Path(place), lambda _: begun)
-            usual_s = whole.took_s
+        begun = time.monotonic()
+        stop = once_open(ENDLESS[name]) if name in ENDLESS else lambda *_: begun
+        whole = ended(command, Path(place), stop)
+        usual_s = time.monotonic() - begun
+        if name in ENDLESS:  # from its beginning to some time after it is open
+            usual_s *= 2
         for number in SIGNALS:
             tries = [
                 ended(command, Path(place), sent_after(usual_s * (n + 0.5) / moments, number))
