@@ -17,6 +17,7 @@ from buildplan.desk.outcome import Refused
 from buildplan.desk.print_task import PrintWork, Wishes
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.results import results_of
+from buildplan.desk.titles import titled
 from buildplan.language.voice import ENGLISH, Voice
 
 for threads in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
@@ -85,7 +86,14 @@ AWAY = {
     name.replace("lamp.yaml", ".desk/away/lamp.yaml") if "/" not in name else name: data
     for name, data in CHANGED_ONCE.items()
 }
-TITLE = "Octahedron of Light"
+TITLE = "Evening Lamp"
+# so titled already: only its file has another name
+TITLED = titled(NOW, TITLE)
+NAMED = {
+    **CHANGED_ONCE,
+    "lamp.yaml": TITLED,
+    ".desk/history/lamp/000002.yaml": TITLED,
+}
 MET = 409  # the answer where two changes meet (RFC 9110, 15.5.10)
 
 
@@ -255,7 +263,7 @@ WRITERS = (
     Writer("desk's undo", at_desk(undone), CHANGED_ONCE, over=False),
     Writer("desk's redo", at_desk(redone), TAKEN_BACK, over=False),
     Writer("desk's both", at_desk(met), {"lamp.yaml": BEFORE}, over=False),
-    Writer("desk's name", at_desk(renamed), CHANGED_ONCE, over=False),
+    Writer("desk's name", at_desk(renamed), NAMED, over=False),
     Writer("desk's away", at_desk(put_away), CHANGED_ONCE, over=False),
     Writer("desk's back", at_desk(brought_back), AWAY, over=False),
     Writer("desk's results", at_desk(worked_out), {"lamp.yaml": BEFORE}, over=False),
