@@ -23,6 +23,8 @@ from multiprocessing.process import BaseProcess
 from typing import Any
 
 from buildplan.desk.outcome import Failed
+from buildplan.desk.refusals import not_written
+from buildplan.source.whole_files import NotWrittenError
 
 Report = Callable[[object], None]
 Work = Callable[[Report], None]
@@ -272,8 +274,14 @@ def _serve(way: Connection) -> None:
         except (BrokenPipeError, ConnectionResetError):
             return
         except Exception as error:  # noqa: BLE001 - it is told on the page
-            way.send(Failed(f"{type(error).__name__}: {error}"))
+            way.send(failed_by(error))
         way.send(None)
+
+
+def failed_by(error: Exception) -> Failed:
+    """What is told of work that ended in an error."""
+    told = not_written(error).told if isinstance(error, NotWrittenError) else None
+    return Failed(f"{type(error).__name__}: {error}", told)
 
 
 def _end_with_parent() -> None:
