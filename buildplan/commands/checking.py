@@ -126,7 +126,7 @@ def check(
     if write:
         _write_ties(design, voice)
     if chart is not None:
-        _draw_chart(piece, chart, voice)
+        _draw_chart(piece, design, chart, voice)
     if piece.facts.problems:
         raise ProblemsFoundError
 
@@ -192,11 +192,15 @@ def _write_ties(design: Path, voice: Voice) -> None:
     answer(design)
 
 
-def _draw_chart(piece: Evaluation, target: Path, voice: Voice) -> None:
+def _draw_chart(piece: Evaluation, design: Path, target: Path, voice: Voice) -> None:
+    from buildplan.business.copies.brand import fonts_of
     from buildplan.commands.files import write_whole
     from buildplan.drawing.charts import FORMS, check_chart
+    from buildplan.drawing.typeset.font_files import with_fonts
 
-    write_whole(target, check_chart(piece, FORMS[target.suffix.lower()], voice))
+    with with_fonts(fonts_of(piece.design.brand, design)):
+        chart = check_chart(piece, FORMS[target.suffix.lower()], voice)
+    write_whole(target, chart)
     answer(target, err=True)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from typing import Annotated
 
@@ -42,12 +43,13 @@ def measure(
     for the workshop, whose numbers are then copied into the CSV file.
     """
     from buildplan.booklet.office.measure_page import print_sheet
-    from buildplan.business.buying.csv_text import csv_bytes
     from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import refuse_ending, write_whole
+    from buildplan.design.measures import units_read
     from buildplan.document.paper import PAPERS
     from buildplan.drawing.typeset.font_files import with_fonts
     from buildplan.hands.sheet import sheet_rows
+    from buildplan.source.csv_text import csv_bytes
 
     voice = Voice(language)
     refuse_ending(pdf, (".pdf",), voice)
@@ -55,6 +57,7 @@ def measure(
     if out is not None:
         keep_what_is_measured(out, voice)
     piece = bare_evaluation(design, voice)
+    piece = replace(piece, units=units_read(voice, piece.units))
     data = csv_bytes(sheet_rows(piece, design.name))
     if out is not None:
         write_whole(out, data)

@@ -10,10 +10,9 @@ from buildplan.business.copies.buyers import (
     Buyer,
     BuyersUnreadableError,
     buyers_in,
-    tidy,
 )
 from buildplan.business.copies.page_link import page_address
-from buildplan.business.quoting.offer import Offer, Party, party
+from buildplan.business.quoting.offer import Offer, Party, noted, party
 from buildplan.desk.print_task import Wishes
 from buildplan.desk.refusals import RefusedError
 from buildplan.evaluation.passing import Door, parse_door
@@ -77,8 +76,8 @@ def with_terms(offer: Offer, wishes: Wishes) -> Offer:
         offer.lines,
         party_of(wishes.customer, wishes.address),
         party_of("", wishes.sender),
-        tidy(wishes.number),
-        tidy(wishes.date),
+        noted_as(wishes.number),
+        noted_as(wishes.date),
         wishes.valid or None,
         Decimal(wishes.deposit) / PERCENT if wishes.deposit else None,
         offer.job,
@@ -94,6 +93,14 @@ def party_of(name: str, address: str) -> Party:
         raise RefusedError(422, error.told) from error
 
 
+def noted_as(text: str) -> str:
+    """A number or a date of a quote. Raises RefusedError where a page has no room for it."""
+    try:
+        return noted(text)
+    except ToldError as error:
+        raise RefusedError(422, error.told) from error
+
+
 def refuse_unfit(wishes: Wishes) -> None:
     """Raise RefusedError for the first wish that cannot be had, before any work is done."""
     doors_of(wishes)
@@ -101,3 +108,5 @@ def refuse_unfit(wishes: Wishes) -> None:
     buyers_of(wishes)
     party_of(wishes.customer, wishes.address)
     party_of("", wishes.sender)
+    noted_as(wishes.number)
+    noted_as(wishes.date)

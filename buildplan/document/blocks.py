@@ -10,17 +10,20 @@ from collections.abc import Sequence
 from contextlib import nullcontext
 from math import fsum
 
+from reportlab.lib.enums import TA_RIGHT
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Flowable, Paragraph
 
 from buildplan.document.stacking import Blocks, draw_stack, keep_company, split_stack, stack_height
 from buildplan.document.tagged import Role
-from buildplan.document.text import BODY, HEADING, INK, RULE, TITLE, plain
+from buildplan.document.text import BODY, HEADING, INK, RULE, TITLE, plain, words_of_own
 from buildplan.document.undrawn import Showable, drawn
 from buildplan.drawing.fonts import BOLD, register_fonts
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.pdf import draw_picture
+from buildplan.drawing.typeset.order import begins_from_right
 
+TURNED = ParagraphStyle("turned", parent=BODY, alignment=TA_RIGHT)
 TICK_INDENT, DASH_INDENT = 17.0, 14.0
 TICK_SIDE = 9.5
 
@@ -68,7 +71,7 @@ class Words(Flowable):  # type: ignore[misc]
 
 def title(text: str) -> Words:
     """The title of a page, or of what begins on it."""
-    words = Words(plain(text), TITLE, "H1", after=7.0, keep=True)
+    words = Words(words_of_own(text, bold=True), TITLE, "H1", after=7.0, keep=True)
     words.spaceBefore = 8.0
     return words
 
@@ -76,6 +79,12 @@ def title(text: str) -> Words:
 def heading(text: str) -> Words:
     """A heading within a page; it stays with what follows."""
     return Words(plain(text), HEADING, "H2", after=5.0, keep=True)
+
+
+def paragraph_of_own(text: str, after: float = 4.0) -> Words:
+    """A paragraph that somebody has written, from the right if it begins so."""
+    style = TURNED if begins_from_right(text) else BODY
+    return Words(words_of_own(text), style, after=after)
 
 
 class Rule(Flowable):  # type: ignore[misc]

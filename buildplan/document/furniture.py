@@ -8,7 +8,16 @@ from dataclasses import dataclass
 from buildplan.document.blanks import Blank
 from buildplan.document.canvas import PageCanvas
 from buildplan.document.paper import Paper
-from buildplan.document.text import HEADING, INK, QUIET, RULE, SMALL, fitting_size
+from buildplan.document.text import (
+    HEADING,
+    INK,
+    QUIET,
+    RULE,
+    SMALL,
+    face_of_own,
+    fitted,
+    fitting_size,
+)
 from buildplan.drawing.fonts import BOLD, REGULAR, text_width
 
 HEAD_BASELINE = 40.0
@@ -29,13 +38,15 @@ class Furniture:
     def title_in_head(self, canvas: PageCanvas, paper: Paper, words: str) -> None:
         """A page's title in its head."""
         with canvas.element("H1"), canvas.content():
-            _line(canvas, paper, words, paper.measure, BOLD, HEADING.fontSize, INK)
+            size = fitting_size(words, paper.measure, HEADING.fontSize, bold=True)
+            _line(canvas, paper, words, BOLD, size, INK)
 
     def running_head(self, canvas: PageCanvas, paper: Paper, words: str) -> None:
         """What the page belongs to, and below it a line across."""
         room = paper.measure - (PROGRESS_WIDTH + 2 * GAP if canvas.progress else 0.0)
         with canvas.artifact():
-            _line(canvas, paper, words, room, REGULAR, SMALL.fontSize, QUIET)
+            words, size = fitted(words, room, SMALL.fontSize)
+            _line(canvas, paper, words, face_of_own(words), size, QUIET)
 
     def rule(self, canvas: PageCanvas, paper: Paper) -> None:
         """The line below the head."""
@@ -70,8 +81,9 @@ class Furniture:
             canvas.setFont(REGULAR, size)
             canvas.drawRightString(paper.right, line, words)
             room = paper.measure - text_width(words, size) - GAP
-            canvas.setFont(REGULAR, fitting_size(self.foot, room, size))
-            canvas.drawString(paper.left, line, self.foot)
+            foot, size = fitted(self.foot, room, size)
+            canvas.setFont(face_of_own(foot), size)
+            canvas.drawString(paper.left, line, foot)
             if self.below is not None:
                 self.below.draw(canvas, paper.left, line - FOOT_LINE, paper.measure)
 
@@ -95,8 +107,8 @@ def _head_line(paper: Paper) -> float:
 
 
 def _line(
-    canvas: PageCanvas, paper: Paper, words: str, room: float, font: str, size: float, colour: str
+    canvas: PageCanvas, paper: Paper, words: str, font: str, size: float, colour: str
 ) -> None:
     canvas.setFillColor(colour)
-    canvas.setFont(font, fitting_size(words, room, size, bold=font == BOLD))
+    canvas.setFont(font, size)
     canvas.drawString(paper.left, _head_line(paper), words)

@@ -265,7 +265,10 @@ class Fitting(Flowable, Generic[Size]):  # type: ignore[misc]
         return width, self.height
 
     def split(self, width: float, room: float) -> list[Flowable]:
-        return [] if room < self.canv.room - NEARLY else list(self._make(self._sizes[-1]))
+        if room < self.canv.room - NEARLY:
+            return []
+        fits, rest = split_stack(self._make(self._sizes[-1]), width, room, self.canv)
+        return [*fits, *rest]
 
     def draw(self) -> None:
         draw_stack(self._blocks, self.canv, 0, self.height, self.width, self._room)

@@ -12,7 +12,10 @@ from reportlab.lib.enums import TA_RIGHT
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Paragraph
 
-from buildplan.drawing.fonts import BOLD, REGULAR, register_fonts, text_width
+from buildplan.document import parting as _parting  # noqa: F401 (paragraphs part words by it)
+from buildplan.drawing.fonts import BOLD, REGULAR, face_from_right, register_fonts, text_width
+from buildplan.drawing.typeset.clusters import clusters
+from buildplan.drawing.typeset.order import begins_from_right
 
 INK = "#1A1A1A"
 QUIET = "#595959"  # 7.0:1 on white, so small print stays readable
@@ -28,6 +31,11 @@ TITLE = ParagraphStyle("title", parent=BODY, fontName=BOLD, fontSize=20, leading
 LINKED = ParagraphStyle("linked", parent=BODY, underlineWidth=0.5, underlineOffset=-1.6)
 NUMBER = ParagraphStyle("number", parent=BODY, alignment=TA_RIGHT)
 DISPLAY = ParagraphStyle("display", parent=BODY, fontName=BOLD, fontSize=34, leading=40)
+
+LEAST_READ = 7.0  # points: of what a page says elsewhere too
+CUT = "\u2026"
+# A word wider than this is parted sooner than others are for its sake: a name of one long word.
+LONGEST_WORD = 210.0
 
 # Words that no line end parts: a number from its fraction or its unit, a dash from what it
 # follows, a joint that ends a text from the word before it.
@@ -52,6 +60,22 @@ def strong(text: str) -> str:
     return f'<font name="{BOLD}">{plain(text)}</font>'
 
 
+def words_of_own(text: str, *, bold: bool = False) -> str:
+    """Somebody's words as paragraph markup, to stand by themselves or in a sentence of ours: they
+    keep their own direction (Unicode Standard Annex 9, 4.3: HL3 and HL5), and whatever else is on
+    the line keeps its."""
+    if begins_from_right(text):
+        return f'<font name="{face_of_own(text, bold=bold)}">{plain(text)}</font>'
+    return strong(text) if bold else plain(text)
+
+
+def face_of_own(text: str, *, bold: bool = False) -> str:
+    """The face of a line that is drawn by itself: somebody's words keep their own direction."""
+    if begins_from_right(text):
+        return face_from_right(bold)
+    return BOLD if bold else REGULAR
+
+
 def underlined(text: str) -> str:
     """Text underlined, as links are, as paragraph markup."""
     return f"<u>{escape(text, quote=False)}</u>"
@@ -64,6 +88,26 @@ def fitting_size(words: str, room: float, size: float, *, bold: bool = False) ->
     return size * min(1.0, room / wide) if wide else size
 
 
+def fitted(words: str, room: float, size: float, *, bold: bool = False) -> tuple[str, float]:
+    """Words that stand elsewhere in full, and their size, so that they have room on one line: not
+    below the least that is read, and then cut after a sign that they have room to."""
+    least = min(size, LEAST_READ)
+    fitting = fitting_size(words, room, size, bold=bold)
+    if fitting >= least:
+        return words, fitting
+    signs = clusters(words)
+    kept = next(
+        (
+            found
+            for number in range(len(signs) - 1, 0, -1)
+            if text_width(found := "".join(signs[:number]).rstrip(" ,") + CUT, least, bold=bold)
+            <= room
+        ),
+        CUT,
+    )
+    return kept, least
+
+
 @lru_cache(maxsize=4096)
 def paragraph_height(markup: str, style: ParagraphStyle, width: float) -> float:
     """Height of a paragraph set to `width`."""
@@ -73,14 +117,20 @@ def paragraph_height(markup: str, style: ParagraphStyle, width: float) -> float:
 
 
 def least_widths(rows: Sequence[Sequence[str]], pad: float) -> list[float]:
-    """Widths at which a table's columns break none of their words, set in bold. Cells are
-    markup, with `pad` points about them."""
+    """Widths at which a table's columns break none of their words, set in bold, that are not as
+    long as none is but a name. Cells are markup, with `pad` points about them."""
     register_fonts()
     words = (
         re.sub("<[^>]*>", "", " ".join(column)).split(" ") for column in zip(*rows, strict=True)
     )
     return [
-        max((text_width(unescape(word), BODY.fontSize, bold=True) for word in column), default=0)
+        max(
+            (
+                min(text_width(unescape(word), BODY.fontSize, bold=True), LONGEST_WORD)
+                for word in column
+            ),
+            default=0,
+        )
         + 2 * pad
         + 0.1
         for column in words
@@ -89,16 +139,26 @@ def least_widths(rows: Sequence[Sequence[str]], pad: float) -> list[float]:
 
 def column_widths(wanted: Sequence[float], least: Sequence[float]) -> list[float]:
     """Widths as wanted, but none below its least where the others can give way; where not even
-    that leaves room for every word, each as its words ask for it."""
+    that leaves room for every word, the widest alone give way."""
     short = fsum(max(0.0, low - width) for low, width in zip(least, wanted, strict=True))
     spare = fsum(max(0.0, width - low) for low, width in zip(least, wanted, strict=True))
     if not short:
         return list(wanted)
     if spare <= short:
-        whole = fsum(wanted) / fsum(least)
-        return [low * whole for low in least]
+        return _levelled(least, fsum(wanted))
     kept = 1 - short / spare
     return [
         low if width < low else low + (width - low) * kept
         for low, width in zip(least, wanted, strict=True)
     ]
+
+
+def _levelled(widths: Sequence[float], room: float) -> list[float]:
+    """Widths that fill a room smaller than they are: the widest are as wide as one another."""
+    left, most = room, 0.0
+    for number, width in enumerate(sorted(widths)):
+        most = left / (len(widths) - number)
+        if width >= most:
+            break
+        left -= width
+    return [min(width, most) for width in widths]

@@ -9,10 +9,21 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Scene, link_length_m
 from buildplan.drawing.camera import CAMERAS, Camera, PaperView
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.kneeling_place import Kneeler, between, kneeler_on, kneeler_sign
+from buildplan.drawing.kneeling_place import (
+    HIPS_AWAY_M,
+    Kneeler,
+    Kneeling,
+    drawn_larger,
+    kneeler_on,
+    kneeler_sign,
+    kneeling_at,
+    sign_size,
+    toward_m,
+)
 from buildplan.drawing.labels import DARK
 from buildplan.drawing.line_art import smooth
 from buildplan.drawing.marks import (
@@ -27,7 +38,7 @@ from buildplan.drawing.marks import (
     Point,
 )
 from buildplan.drawing.panel import Panel
-from buildplan.drawing.scene import whole_view
+from buildplan.drawing.scene import step_picture, whole_view
 from buildplan.drawing.visibility import joints_m
 
 EYE_PT = 15.0
@@ -41,15 +52,17 @@ BESIDE_M = 0.36  # from a kneeler's hips to a number
 NUMBER_PT = 8.0
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Eye:
     """An eye on a page: its middle, the way it looks (radians), and the numbers, from 1, of the
-    close-ups that are seen from there; before what lies, the one who kneels there."""
+    close-ups that are seen from there; before what lies, the one who kneels there, on the page and
+    in space."""
 
     at: Point
     turn: float
     panels: tuple[int, ...]
     kneeler: Kneeler | None = None
+    kneeling: Kneeling | None = None
 
 
 def eyes_for(
@@ -57,9 +70,9 @@ def eyes_for(
 ) -> tuple[Eye, ...]:
     """An eye for each place that panels are seen from, on a whole piece's picture of this size
     (`step_picture`)."""
-    view = whole_view(scene, camera, *size)
     if camera != CAMERAS["top"]:
-        return _kneeling(scene, view, size, panels)
+        return _kneeling(scene, camera, size, panels)
+    view = whole_view(scene, camera, *size)
     eyes: list[Eye] = []
     for number, panel in enumerate(panels, 1):
         at, turn = _place(scene, view, panel, size)
@@ -72,35 +85,77 @@ def eyes_for(
 
 
 def _kneeling(
-    scene: Scene, view: PaperView, size: tuple[float, float], panels: Sequence[Panel]
+    scene: Scene, camera: Camera, size: tuple[float, float], panels: Sequence[Panel]
 ) -> tuple[Eye, ...]:
-    """The same on a piece that lies, from straight above: those who kneel there."""
-    apart = max(APART_PT, APART_M * view.scale)
-    places: list[list[tuple[int, Kneeler]]] = []
-    for number, panel in enumerate(panels, 1):
-        one = kneeler_at(scene, view, panel.camera, panel.joints, size)
-        near = [some for some in places if math.dist(one.at, some[0][1].at) <= apart]
-        if near:
-            near[0].append((number, one))
-        else:
-            places.append([(number, one)])
+    """The same on a piece that lies, from straight above: those who kneel there, so large that
+    they are seen, on a view with room for them."""
+    view, people = whole_view(scene, camera, *size), list[Kneeling]()
+    groups = _of_one_place(scene, camera, view, panels)
+    for _ in range(2):  # with room for them the piece is smaller, and they larger beside it
+        people = [_who_works(scene, view, [panels[n - 1] for n in group]) for group in groups]
+        view = whole_view(scene, camera, *size, _about(people, camera))
     return tuple(
-        kneeling_eye(between([one for _, one in some]), tuple(number for number, _ in some))
-        for some in places
+        kneeling_eye(view, one, tuple(group)) for one, group in zip(people, groups, strict=True)
     )
 
 
-def kneeler_at(
-    scene: Scene, view: PaperView, camera: Camera, joints: Sequence[str], size: tuple[float, float]
-) -> Kneeler:
-    """The one who kneels to some joints and looks from a seat, on a view from straight above."""
-    middle = np.mean(joints_m(scene, joints), axis=0)
-    return kneeler_on(view, middle, camera, size)
+def _of_one_place(
+    scene: Scene, camera: Camera, view: PaperView, panels: Sequence[Panel]
+) -> list[list[int]]:
+    """The numbers of panels, from 1, in groups whose seats are so close together that they are of
+    one who kneels."""
+    up = np.array(camera.axes[2])
+    seats = [
+        _middle_of(scene, panel) + HIPS_AWAY_M * toward_m(panel.camera, up) for panel in panels
+    ]
+    apart = max(APART_PT / view.scale, APART_M)
+    groups: list[list[int]] = []
+    for number, seat in enumerate(seats, 1):
+        near = [some for some in groups if np.linalg.norm(seat - seats[some[0] - 1]) <= apart]
+        if near:
+            near[0].append(number)
+        else:
+            groups.append([number])
+    return groups
 
 
-def kneeling_eye(kneeler: Kneeler, panels: tuple[int, ...] = ()) -> Eye:
-    """The eye of one who kneels."""
-    return Eye(kneeler.at, kneeler.turn, panels, kneeler)
+def _who_works(scene: Scene, view: PaperView, panels: Sequence[Panel]) -> Kneeling:
+    """The one who kneels to the work of panels close together, as large as a sign is on a view."""
+    middle = np.mean([_middle_of(scene, panel) for panel in panels], axis=0)
+    camera, up = panels[len(panels) // 2].camera, np.array(view.camera.axes[2])
+    one = kneeling_at(scene.bodies, middle, camera, up)
+    return drawn_larger(scene.bodies, one, up, sign_size(view))
+
+
+def _middle_of(scene: Scene, panel: Panel) -> FloatArray:
+    return np.asarray(np.mean(joints_m(scene, panel.joints), axis=0))
+
+
+def kneeling_eye(view: PaperView, one: Kneeling, panels: tuple[int, ...] = ()) -> Eye:
+    """The eye of one who kneels, on a view from straight above."""
+    kneeler = kneeler_on(view, one)
+    return Eye(kneeler.at, kneeler.turn, panels, kneeler, one)
+
+
+def lying_place(
+    scene: Scene,
+    camera: Camera,
+    size: tuple[float, float],
+    joints: Sequence[str],
+    eyes: Sequence[Eye],
+    alt: str,
+) -> Picture:
+    """Where the work is on a piece that lies: the whole of it with a ring, and `eyes` of
+    `eyes_for`."""
+    people = [eye.kneeling for eye in eyes if eye.kneeling]
+    picture = step_picture(scene, camera, *size, place=joints, also=_about(people, camera), alt=alt)
+    return eyes_on(picture, eyes)
+
+
+def _about(people: Sequence[Kneeling], camera: Camera) -> FloatArray:
+    """Corners (n, 3) about people who kneel."""
+    up = np.array(camera.axes[2])
+    return np.array([one.about(up) for one in people]).reshape(-1, 3)
 
 
 def eyes_on(picture: Picture, eyes: Sequence[Eye]) -> Picture:
@@ -116,12 +171,14 @@ def eye_marks(
     marks: list[Mark] = [
         kneeler_sign(eye.kneeler) if eye.kneeler else _eye(eye.at, eye.turn) for eye in eyes
     ]
-    taken = [_about(eye.at, (EYE_PT, EYE_PT)) for eye in eyes]
+    taken = [_box_about(eye.at, (EYE_PT, EYE_PT)) for eye in eyes]
     for eye in eyes if numbered else ():
         words = _numbers(eye.panels)
         wide = (text_width(words, NUMBER_PT, bold=True), NUMBER_PT)
-        middle = min(_beside(eye, wide), key=lambda at: _in_the_way(_about(at, wide), size, taken))
-        taken.append(_about(middle, wide))
+        middle = min(
+            _beside(eye, wide), key=lambda at: _in_the_way(_box_about(at, wide), size, taken)
+        )
+        taken.append(_box_about(middle, wide))
         foot = (middle[0], middle[1] - 0.26 * NUMBER_PT)
         marks.append(Label(foot, words, NUMBER_PT, DARK, bold=True, halo="#FFFFFF"))
     return marks
@@ -154,7 +211,7 @@ def _beside(eye: Eye, wide: tuple[float, float]) -> list[Point]:
     return found
 
 
-def _about(at: Point, wide: tuple[float, float]) -> Box:
+def _box_about(at: Point, wide: tuple[float, float]) -> Box:
     """The box of this width and height about a point."""
     (x, y), (w, h) = at, wide
     return (x - w / 2, y - h / 2, x + w / 2, y + h / 2)

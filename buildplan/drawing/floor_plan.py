@@ -15,9 +15,9 @@ from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import Camera, PaperView, fit
 from buildplan.drawing.dimensions import dimension_marks
-from buildplan.drawing.eye import eye_marks, kneeler_at, kneeling_eye
+from buildplan.drawing.eye import eye_marks, kneeling_eye
 from buildplan.drawing.fonts import text_width
-from buildplan.drawing.kneeling_place import kneeler_box
+from buildplan.drawing.kneeling_place import Kneeling, kneeler_box, kneeler_on, kneeling_at
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import joint_dot, joint_tags, leaders
 from buildplan.drawing.laid_out import LaidChains
@@ -26,6 +26,7 @@ from buildplan.drawing.marks import Box, Ink, Label, Mark, Picture, Point, Polyl
 from buildplan.drawing.scene import body_marks
 from buildplan.drawing.seat import FROM_ABOVE
 from buildplan.drawing.taped_lines import FIGURE_PT, boxes_meet, taped_lines
+from buildplan.drawing.visibility import joints_m
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.chain_roles import Layer
 from buildplan.framework.corners import landmarks
@@ -70,17 +71,18 @@ def floor_plan(
     left of the whole, have their lengths; without `units` all joints are named and nothing is
     measured. `told` begins its alternative text."""
     upper = upper_chains(laid.framework)
-    view, height = _view(scene, width, height, *((SIDE_PT, FOOT_PT) if units else (0.0, 0.0)))
+    room = (SIDE_PT, FOOT_PT) if units else (0.0, 0.0)
+    one = _kneels(scene, seat) if seat else None
+    view, height = _view(scene, one, width, height, *room)
     corners = landmarks(laid.framework, upper)
     spots = _spots(laid, view, upper, corners, tags, every=units is None)
     legend = [_lies_on(laid, long, voice) for long in upper]
     figures = _figures(laid, upper, corners, spots, units, voice) if units else {}
     marks = body_marks(scene, view, width, height)
     blocked: list[Box] = []
-    if seat:  # under the arrows
-        one = kneeler_at(scene, view, seat.camera, seat.joints, (width, height))
-        marks += eye_marks([kneeling_eye(one)], (width, height))
-        blocked.append(kneeler_box(one))
+    if one:  # under the arrows
+        marks += eye_marks([kneeling_eye(view, one)], (width, height))
+        blocked.append(kneeler_box(kneeler_on(view, one)))
     for chain in upper:
         arrow = [_flat(view, point) for point in laid.aside(chain)]
         marks += pointed(arrow)
@@ -148,15 +150,28 @@ def _body_boxes(scene: Scene, view: PaperView) -> list[Box]:
     ]
 
 
+def _kneels(scene: Scene, seat: KneelingPlace) -> Kneeling:
+    middle = np.mean(joints_m(scene, seat.joints), axis=0)
+    return kneeling_at(scene.bodies, middle, seat.camera, np.array(FROM_ABOVE.axes[2]))
+
+
 def _view(
-    scene: Scene, width: float, height: float, side: float, foot: float
+    scene: Scene,
+    one: Kneeling | None,
+    width: float,
+    height: float,
+    side: float,
+    foot: float,
 ) -> tuple[PaperView, float]:
-    """The view of the figure in a picture so wide and no higher than `height`, with room at its
-    left `side` and below it; and how high the picture comes out."""
+    """The view of the figure, and of `one` who kneels, in a picture so wide and no higher than
+    `height`, with room at its left `side` and below it; and how high the picture comes out."""
     bodies, room = scene.bodies, (width - side, height - foot)
-    view = fit(FROM_ABOVE, bodies.centre, bodies.radius, *room, MARGIN_PT)
-    flat, _ = view.place(bodies.centre)
-    radius = bodies.radius * view.scale
+    about = np.zeros((0, 3)) if one is None else one.about(np.array(FROM_ABOVE.axes[2]))
+    points = np.vstack([bodies.centre, about])
+    radii = np.concatenate([bodies.radius, np.zeros(len(about))])
+    view = fit(FROM_ABOVE, points, radii, *room, MARGIN_PT)
+    flat, _ = view.place(points)
+    radius = radii * view.scale
     low = float(np.min(flat[:, 1] - radius))
     tall = float(np.max(flat[:, 1] + radius)) - low + 2 * MARGIN_PT + foot
     x, y = view.origin

@@ -23,12 +23,25 @@ CAP_HEIGHT = 0.729
 @lru_cache(maxsize=1)
 def register_fonts() -> None:
     """Make both faces known to reportlab, to be embedded in the documents that use them."""
+    for name in (REGULAR, BOLD):
+        pdfmetrics.registerFont(Typeface(name, _file(name), bold=name == BOLD))
+
+
+@lru_cache(maxsize=2)
+def face_from_right(bold: bool) -> str:
+    """The name by which reportlab knows the same face for lines that are written from the right,
+    whatever they begin with."""
+    name = BOLD if bold else REGULAR
+    turned = f"{name}-FromRight"
+    pdfmetrics.registerFont(Typeface(turned, _file(name), bold=bold, from_right=True))
+    return turned
+
+
+def _file(name: str) -> Path:
     spec = find_spec("matplotlib")
     assert spec is not None, "matplotlib is one of the project's dependencies"
     assert spec.origin is not None
-    folder = Path(spec.origin).parent / "mpl-data" / "fonts" / "ttf"
-    for name in (REGULAR, BOLD):
-        pdfmetrics.registerFont(Typeface(name, folder / f"{name}.ttf", bold=name == BOLD))
+    return Path(spec.origin).parent / "mpl-data" / "fonts" / "ttf" / f"{name}.ttf"
 
 
 def face(bold: bool) -> str:

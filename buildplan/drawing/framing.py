@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 import numpy as np
 
+from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Scene, link_length_m
 from buildplan.drawing.camera import Camera, PaperView, fit, project
 from buildplan.shape.model import Shape
@@ -21,16 +22,20 @@ def view_of(
     height: float,
     frame: Iterable[str] = (),
     margin: float = MARGIN_PT,
+    also: FloatArray | None = None,
 ) -> PaperView:
-    """The view that fits the scene's bodies, and bodies about the joints of `frame`.
+    """The view that fits the scene's bodies, bodies about the joints of `frame`, and the points
+    `also` (n, 3).
 
     Framing every joint of the piece keeps its place on the page the same from step to step.
     """
     bodies = scene.bodies
     around = np.array([scene.shape.at[joint] for joint in frame]).reshape(-1, 3)
     size = max((b.gauge_m for b in scene.framework.balloons.values()), default=0.2) / 2
-    radii = np.concatenate([bodies.radius, np.full(len(around), size)])
-    return fit(camera, np.vstack([bodies.centre, around]), radii, width, height, margin)
+    others = np.zeros((0, 3)) if also is None else also
+    radii = np.concatenate([bodies.radius, np.full(len(around), size), np.zeros(len(others))])
+    points = np.vstack([bodies.centre, around, others])
+    return fit(camera, points, radii, width, height, margin)
 
 
 def close_view(

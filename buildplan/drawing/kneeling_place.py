@@ -1,8 +1,8 @@
 """Where one kneels to work on a piece that lies front up, for whatever shows it: the picture of the
 person from the side (`person_at_work.py`), and the sign of one seen from above on maps and plans.
 
-One kneels where the close-ups are seen from (`seat.py`), at arm's length; common practice, no
-source.
+One kneels on the floor, never on what lies there: at the place that is free and nearest to where
+the close-ups are seen from (`seat.py`), within arms' reach; common practice, no source.
 """
 
 from __future__ import annotations
@@ -10,26 +10,115 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
 from buildplan.drawing.arrays import FloatArray
+from buildplan.drawing.bodies import Bodies
 from buildplan.drawing.camera import Camera, PaperView
 from buildplan.drawing.kneeling_figure import BODY, SKIN
 from buildplan.drawing.line_art import INK
 from buildplan.drawing.marks import Box, Circle, Ink, Inset, Mark, Picture, Point, Polyline
 
-HIPS_AWAY_M = 0.74  # from the work, level
-# The sign is as large as a person on the page, but no smaller and no larger than of such a scale;
-# in between smaller where a picture has no room beside the work.
+HIPS_AWAY_M = 0.74  # from the work, level, where the floor is free there
+# Where one may kneel instead: so far from the work, and so many ways round it.
+REACHES_M, WAYS_ROUND = (0.62, 0.68, HIPS_AWAY_M, 0.8, 0.86, 0.92, 0.98), 72
+# Of what a sign is larger than a person, as much as there is room for; the cosine of how far round
+# it may be moved for that.
+LARGER, SAME_SIDE = (1.0, 0.75, 0.5, 0.25), 0.7
+STRETCHED = 2.0  # how much sooner one moves round than reaches further
+# What of one who kneels has free floor below it: legs, from the knees to the feet, shoulders and
+# head, metres ahead of the hips and to either side.
+KNEES_M, KNEES_HALF_M, FEET_M, FEET_HALF_M, CLEAR_M = 0.4, 0.19, 0.31, 0.17, 0.005
+SHOULDERS_M, SHOULDERS_HALF_M = 0.28, 0.27
+# The sign is as large as a person on the page, but no smaller and no larger than of such a scale.
 LEAST_SCALE, MOST_SCALE = 22.0, 62.0
-# Of the sign, in metres ahead of the hips and to either side: behind its feet, its hands before
-# the work and as far as arms reach, and the least from the hips to the work.
-FEET_M, HANDS_SHORT_M, REACH_M, NEAREST_M = 0.32, 0.1, 0.64, 0.4
+# Of the sign, in metres ahead of the hips and to either side: its hands before the work and as
+# far as arms reach.
+HANDS_SHORT_M, REACH_M = 0.1, 0.64
 LEGS = ((0.34, 0.13), (-0.24, 0.11))
 BACK, SHOULDERS, HEAD_AT, HEAD_M = (-0.02, 0.2), (0.22, 0.19), 0.38, 0.115
 LEG_THICK, BACK_THICK, SHOULDER_THICK, ARM_THICK = 0.13, 0.28, 0.18, 0.085
-RIM_PT, EDGE_PT = 0.8, 4.0  # of its lines; from the edge of a picture
+RIM_PT = 0.8  # of its lines
+
+
+@dataclass(frozen=True, eq=False)
+class Kneeling:
+    """Somebody who kneels: the middle of the work (3,), and the point (3,) as high as that above
+    which the hips are, metres; `size` of those of a person."""
+
+    work: FloatArray
+    hips: FloatArray
+    size: float = 1.0
+
+    @cached_property
+    def toward(self) -> FloatArray:
+        """The unit vector (3,) from the work to the person."""
+        return _unit(self.hips - self.work)
+
+    def about(self, up: FloatArray) -> FloatArray:
+        """Corners (4, 3) about the legs and the back, level; `up` (3,) is from the floor."""
+        ends = [self.hips + self.toward * (at * self.size) for at in (FEET_M, -KNEES_M)]
+        aside = np.cross(up, self.toward) * (SHOULDERS_HALF_M * self.size)
+        return np.array([end + way * aside for end in ends for way in (-1, 1)])
+
+
+def kneeling_at(bodies: Bodies, middle: FloatArray, camera: Camera, up: FloatArray) -> Kneeling:
+    """The one who works about a point (3,) that is seen along `camera`, in what lies there, `up`
+    (3,) from the floor: on the free place nearest to the seat, else where least is in the way."""
+    return _nearest(bodies, middle, toward_m(camera, up), up, 1.0)[0]
+
+
+def drawn_larger(bodies: Bodies, one: Kneeling, up: FloatArray, size: float) -> Kneeling:
+    """The same one on the same side of the work, up to `size` times as large as a person and so
+    many times as far away, as far as there is room among what lies there."""
+    for share in LARGER if size > 1.0 else ():
+        larger = 1.0 + share * (size - 1.0)
+        found, met = _nearest(bodies, one.work, one.toward, up, larger)
+        if not met and found.toward @ one.toward > SAME_SIDE:
+            return found
+    return one
+
+
+def _nearest(
+    bodies: Bodies, middle: FloatArray, toward: FloatArray, up: FloatArray, size: float
+) -> tuple[Kneeling, float]:
+    """The place nearest to the one `toward` which one would kneel, so large, and how much is in the
+    way there, metres."""
+    across = np.cross(up, toward)
+    flat = (bodies.centre - middle) @ np.array([toward, across]).T
+    turns = np.arange(WAYS_ROUND) * 2 * np.pi / WAYS_ROUND
+    ways = np.tile(np.column_stack([np.cos(turns), np.sin(turns)]), (len(REACHES_M), 1))
+    away = np.repeat(np.array(REACHES_M) * size, WAYS_ROUND)
+    met = np.round(_in_the_way(flat, bodies.radius, ways, away, size), 3)
+    moved = np.linalg.norm(ways * away[:, None] - (HIPS_AWAY_M * size, 0.0), axis=1)
+    moved += STRETCHED * np.abs(away - HIPS_AWAY_M * size)
+    best = int(np.lexsort((np.round(moved, 6), met))[0])
+    way = ways[best, 0] * toward + ways[best, 1] * across
+    return Kneeling(middle, middle + way * away[best], size), float(met[best])
+
+
+def _in_the_way(
+    flat: FloatArray, radius: FloatArray, ways: FloatArray, away: FloatArray, size: float
+) -> FloatArray:
+    """How far the balloons (n, 2), from the work, are in the way of one who kneels `away` (m,)
+    along `ways` (m, 2), metres of all together; both legs are one box, and so are the shoulders."""
+    along, aside = flat @ ways.T - away, flat @ np.column_stack([-ways[:, 1], ways[:, 0]]).T
+
+    def off(near: float, far: float, half: float) -> FloatArray:
+        """From a box that reaches from `near` to `far` before and behind the hips."""
+        beyond = np.abs(along - (far - near) / 2 * size) - (far + near) / 2 * size
+        beside = np.abs(aside) - half * size
+        outside = np.hypot(np.maximum(beyond, 0.0), np.maximum(beside, 0.0))
+        return np.asarray(outside + np.minimum(np.maximum(beyond, beside), 0.0))
+
+    knees, feet = off(KNEES_M, 0.0, KNEES_HALF_M), off(0.0, FEET_M, FEET_HALF_M)
+    shoulders = off(SHOULDERS_M, 0.0, SHOULDERS_HALF_M)
+    legs = np.minimum(knees, feet)
+    head = np.hypot(along + HEAD_AT * size, aside) - HEAD_M * size
+    nearest = np.minimum(np.minimum(legs, head), shoulders) - radius[:, None]
+    return np.asarray(np.sum(np.maximum(CLEAR_M - nearest, 0.0), axis=0))
 
 
 @dataclass(frozen=True)
@@ -51,42 +140,19 @@ def toward_m(camera: Camera, up: FloatArray) -> FloatArray:
     """The level unit vector (3,) from work to the one who looks at it along a camera; `up` is one
     from the floor."""
     away = np.array(camera.axes[2])
-    level = away - up * (away @ up)
-    return np.asarray(level / np.linalg.norm(level))
+    return _unit(away - up * (away @ up))
 
 
-def kneeler_on(
-    view: PaperView, middle: FloatArray, camera: Camera, size: tuple[float, float]
-) -> Kneeler:
-    """The one who works about a point (3,) and looks along a camera, on a view from straight above
-    in a picture of this size; smaller, and nearer to the work, where there is no room."""
-    toward = toward_m(camera, np.array(view.camera.axes[2]))
-    (spot, ahead), _ = view.place(np.array([middle, middle + toward]))
-    work = (float(spot[0]), float(spot[1]))
-    c, s = (float(value) / view.scale for value in ahead - spot)
-    room = math.inf
-    for at, way, side in zip(work, (c, s), size, strict=True):
-        if abs(way) > 1e-6:
-            room = min(room, ((side - EDGE_PT - at) if way > 0 else (EDGE_PT - at)) / way)
-    fits = room / (HIPS_AWAY_M + FEET_M)
-    scale = max(min(view.scale, MOST_SCALE, fits), LEAST_SCALE)
-    far = min(HIPS_AWAY_M * max(view.scale, LEAST_SCALE), room - FEET_M * scale)
-    far = max(far, NEAREST_M * scale)
-    return Kneeler((work[0] + c * far, work[1] + s * far), work, scale)
+def sign_size(view: PaperView) -> float:
+    """How many times as large as a person the sign of one is on a view: so that it can be seen."""
+    return max(1.0, LEAST_SCALE / view.scale)
 
 
-def between(kneelers: Sequence[Kneeler]) -> Kneeler:
-    """One in the middle of several places that are close together."""
-
-    def middle(points: Sequence[Point]) -> Point:
-        count = len(points)
-        return (
-            math.fsum(x for x, _ in points) / count,
-            math.fsum(y for _, y in points) / count,
-        )
-
-    at, work = middle([one.at for one in kneelers]), middle([one.work for one in kneelers])
-    return Kneeler(at, work, kneelers[0].scale)
+def kneeler_on(view: PaperView, one: Kneeling) -> Kneeler:
+    """Somebody who kneels, on a view from straight above."""
+    (work, hips), _ = view.place(np.array([one.work, one.hips]))
+    scale = min(view.scale * one.size, MOST_SCALE)
+    return Kneeler((float(hips[0]), float(hips[1])), (float(work[0]), float(work[1])), scale)
 
 
 def kneeler_box(kneeler: Kneeler) -> Box:
@@ -142,3 +208,7 @@ def _lines(lines: Sequence[Sequence[Point]], thick: float, rim: float = 0.0) -> 
     """Lines of a person, or the rim that stands out from under them."""
     ink = Ink(stroke=INK if rim else BODY, width=thick + 2 * rim)
     return [Polyline(tuple(line), ink) for line in lines]
+
+
+def _unit(vector: FloatArray) -> FloatArray:
+    return np.asarray(vector / max(float(np.linalg.norm(vector)), 1e-12))

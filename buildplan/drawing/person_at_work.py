@@ -16,9 +16,9 @@ from shapely.geometry import MultiPoint, Polygon
 
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Bodies, Scene
-from buildplan.drawing.camera import Camera, PaperView, fit, project
+from buildplan.drawing.camera import Camera, PaperView, fit
 from buildplan.drawing.kneeling_figure import Posed, figure_marks, kneeling
-from buildplan.drawing.kneeling_place import HIPS_AWAY_M, toward_m
+from buildplan.drawing.kneeling_place import kneeling_at
 from buildplan.drawing.label_places import place_tags
 from buildplan.drawing.labels import joint_dot, joint_tags, leaders
 from buildplan.drawing.line_art import SOFT, TYPE
@@ -41,10 +41,12 @@ SHADOW, SHADOW_M, SHADOW_AT_M = Ink(fill="#E6E9EC"), 0.06, 0.55
 
 @dataclass(frozen=True, eq=False)
 class Place:
-    """Where work is: its middle (3,), unit vectors up from the floor and level from the work to
-    the person, and how high the floor is along the first; metres."""
+    """Where work is: its middle (3,), the point (3,) as high above which the hips of the person
+    are, unit vectors up from the floor and level from the work to the person, and how high the
+    floor is along the first; metres."""
 
     middle: FloatArray
+    hips: FloatArray
     up: FloatArray
     toward: FloatArray
     floor_m: float
@@ -69,14 +71,19 @@ class KneelingWork:
     named: Mapping[str, FloatArray]
 
 
-def hands_at(panel: Panel) -> tuple[str, str]:
+def hands_at(panel: Panel, scene: Scene) -> tuple[str, str]:
     """At which joints of a close-up's first row the hands are, the left one first: at two of the
-    front, as far as there are two."""
+    front, as far as there are two. The bodies of `scene` are the piece as it is then."""
+    return _hands(panel, _place_of(panel, scene))
+
+
+def _hands(panel: Panel, place: Place) -> tuple[str, str]:
     (row, *_) = panel.rows
     front = [joint for joint in row.joints if joint not in panel.below]
     one, other = [*front, *(joint for joint in row.joints if joint in panel.below)][:2]
-    flat, _ = project(panel.camera, joints_m(panel.scene, (one, other)))
-    return (one, other) if flat[0][0] < flat[1][0] else (other, one)
+    rightward = np.cross(place.up, place.toward)
+    left, right = joints_m(panel.scene, (one, other)) @ rightward
+    return (one, other) if left < right else (other, one)
 
 
 def person_tying(
@@ -90,8 +97,8 @@ def person_tying(
     """The person at the work of a close-up, a hand at each of two joints (`hands_at`), and across
     from there a second one who lifts the chains at the joints `lifted`, if there are any. The
     bodies of `scene` are the piece as it is then."""
-    place, joints = _place_of(panel, scene), hands_at(panel)
-    hips = place.below(place.middle + place.toward * HIPS_AWAY_M)
+    place = _place_of(panel, scene)
+    joints, hips = _hands(panel, place), place.below(place.hips)
     people = [kneeling(hips, -place.toward, place.up, joints_m(scene, joints))]
     if lifted:
         held = joints_m(scene, lifted)
@@ -136,12 +143,12 @@ def person_under(
 def _place_of(panel: Panel, scene: Scene) -> Place:
     """Where the work of a close-up is, in a piece that lies front up."""
     up = np.array(panel.camera.up) / np.linalg.norm(panel.camera.up)
-    toward = toward_m(panel.camera, up)
     bodies = scene.bodies
     middle = np.mean(joints_m(scene, panel.joints), axis=0)
+    one = kneeling_at(bodies, middle, panel.camera, up)
     near = np.linalg.norm(bodies.centre - middle, axis=1) < SEEN_M
     floor = float(np.min((bodies.centre @ up - bodies.radius)[near]))
-    return Place(middle, up, toward, floor)
+    return Place(middle, one.hips, up, one.toward, floor)
 
 
 def _raised(points: FloatArray, place: Place) -> FloatArray:

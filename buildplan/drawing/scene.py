@@ -82,14 +82,16 @@ def step_picture(
     labels: Sequence[str] = (),
     label_size: float = 8.0,
     place: Sequence[str] = (),
+    also: FloatArray | None = None,
     alt: str = "",
 ) -> Picture:
     """The whole piece as far as it stands, with what is new in full colour.
 
     The piece keeps its place on the page from step to step. `labels` are joints that are named,
-    and a circle goes round those of `place`, to show where a close-up is.
+    and a circle goes round those of `place`, to show where a close-up is; the points `also` (n, 3)
+    are within the picture.
     """
-    view = whole_view(scene, camera, width, height)
+    view = whole_view(scene, camera, width, height, also)
     marks = body_marks(scene, view, width, height)
     marks += _named(scene, view, (width, height), labels, label_size)
     if place:
@@ -97,10 +99,13 @@ def step_picture(
     return Picture(width, height, tuple(marks), alt, (("picture", "whole piece"),))
 
 
-def whole_view(scene: Scene, camera: Camera, width: float, height: float) -> PaperView:
-    """The view of a whole piece in a picture of this size, with room about it for a ring."""
+def whole_view(
+    scene: Scene, camera: Camera, width: float, height: float, also: FloatArray | None = None
+) -> PaperView:
+    """The view of a whole piece in a picture of this size, with room about it for a ring, and of
+    the points `also` (n, 3)."""
     margin = min(RING_MARGIN_PT, RING_ROOM * min(width, height))
-    return view_of(scene, camera, width, height, scene.shape.joints, margin=margin)
+    return view_of(scene, camera, width, height, scene.shape.joints, margin, also)
 
 
 def place_ring(

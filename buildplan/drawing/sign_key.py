@@ -15,7 +15,7 @@ from shapely.geometry import box
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.corner_marks import CROSS_PT, boxed_in, crossed_out, hatching
 from buildplan.drawing.course_plan import SINGLE, PlannedCourse
-from buildplan.drawing.eye import Eye, eye_marks, kneeling_eye
+from buildplan.drawing.eye import Eye, eye_marks
 from buildplan.drawing.kneeling_place import LEAST_SCALE, Kneeler
 from buildplan.drawing.labels import DARK, Tag, joint_dot, tag_size
 from buildplan.drawing.later_locks import later_sign
@@ -233,7 +233,8 @@ def _eye(joint: str, panels: tuple[int, ...] = ()) -> list[Mark]:
 
 def _kneeler(joint: str, panels: tuple[int, ...] = ()) -> list[Mark]:
     x, y = WIDE / 2 - (2 if panels else 6), HIGH / 2
-    eye = kneeling_eye(Kneeler((x, y), (x + 18, y), LEAST_SCALE), panels)
+    one = Kneeler((x, y), (x + 18, y), LEAST_SCALE)
+    eye = Eye(one.at, one.turn, panels, one)
     return eye_marks([eye], (WIDE, HIGH), numbered=bool(panels))
 
 

@@ -27,6 +27,7 @@ from buildplan.language.messages import Message, listing, message, message_count
 from buildplan.sequence.labour import Learned
 from buildplan.sequence.model import Kind
 from buildplan.source.almost_numbers import number_in
+from buildplan.source.csv_text import read_cell
 from buildplan.source.mistake import nearest, quoted
 
 COLUMNS = ("design", "what", "which", "count", "expected", "unit", "measured")
@@ -179,7 +180,7 @@ def _table(text: str) -> tuple[list[str], list[tuple[int, list[str]]]]:
     lines = csv.reader(io.StringIO(text, newline=""), delimiter=delimiter)
     try:
         head = [cell.strip().lower() for cell in next(lines, [])]
-        rows = [(lines.line_num, [cell.strip() for cell in cells]) for cells in lines]
+        rows = [(lines.line_num, [read_cell(cell).strip() for cell in cells]) for cells in lines]
     except csv.Error:
         why = message("this line is not written as CSV is: is a quotation mark closed?")
         raise LogError([BadLogRow(lines.line_num, why)]) from None
@@ -278,7 +279,9 @@ def _measured(
     value = _number(row, "measured") * _unit(row, METRES)
     design = row["design"]
     if design not in known:
-        known[design] = {(what_of(one), one.which): one for one in candidates(piece_of(design))}
+        known[design] = {
+            (what_of(one), one.which.strip()): one for one in candidates(piece_of(design))
+        }
     found = known[design].get((what, row["which"]))
     if found is None:
         why = message(

@@ -24,6 +24,7 @@ from buildplan.instructions.setting_up import (
     is_tying,
     lie_together,
     lifted_on,
+    pairs_first,
     put_on_floor,
 )
 from buildplan.language.phrases import sentences
@@ -114,10 +115,25 @@ def folded_up(context: Context, step: Step) -> str:
 
 
 def _bind(context: Context, joints: Sequence[str]) -> str:
-    """Holding joints that have no lock: free ends that are tied in hold by themselves."""
-    if all(context.piece.passing[joint][1] for joint in joints):
+    """Holding joints that have no lock."""
+    if not _come_apart(context, joints):
         return ""
     return context.voice.say("Bind the knots fast with a strip of latex.")
+
+
+def _come_apart(context: Context, joints: Sequence[str]) -> bool:
+    """Whether some joints without a lock need binding: free ends that are tied in hold by
+    themselves."""
+    return not all(context.piece.passing[joint][1] for joint in joints)
+
+
+def is_bound(context: Context, step: Step) -> bool:
+    """Whether joints that meet in a step are bound with a strip of latex."""
+    joins = step.of_kind(Kind.JOIN)
+    if step.kind is not Kind.JOIN or step.locks:
+        return False
+    tied_parts = len(joins[0].joints) > 1
+    return tied_parts or _come_apart(context, [one.joints[0] for one in joins])
 
 
 def meeting(context: Context, joints: Sequence[str]) -> list[str]:
@@ -155,6 +171,7 @@ def _tie_parts(context: Context, step: Step) -> Wording:
         else [
             Doing(
                 sentences(
+                    *pairs_first(context, step),
                     *lifted,
                     _tied_as(context, first, held=bool(lifted)),
                     *high_up(context, step),
@@ -186,6 +203,7 @@ def _tying(context: Context, step: Step, parts: str) -> list[Doing]:
     """How parts are set up, brought to where they are tied and held there, and tied."""
     voice, ties = context.voice, step.of_kind(Kind.JOIN)
     floor = sentences(*put_on_floor(context, step))
+    pairs = sentences(*pairs_first(context, step))
     lifted = sentences(*lifted_on(context, step))
     held = lifted or voice.say(
         "Bring parts {parts} to where the finished view has them, {people} people or more in all,"
@@ -207,6 +225,7 @@ def _tying(context: Context, step: Step, parts: str) -> list[Doing]:
     tied = sentences(*how_to_lock(context, step), _round_all(context, step))
     return [
         *([Doing(floor, Kind.LAY)] if floor else []),
+        *([Doing(pairs, Kind.SETTLE)] if pairs else []),
         Doing(held),
         Doing(sentences(*together), Kind.JOIN),
         Doing(tied, Kind.LOCK),

@@ -57,7 +57,6 @@ def lifted_on(context: Context, step: Step) -> Iterator[str]:
     nothing where parts are tied as they lie. What is tied together already comes up as one."""
     voice, told = context.voice, context.figures.set_up
     for parts in comes_up(context, step):
-        yield from _pairs_first(context, step, parts)
         if told and told.rising.intersection(parts) and _has_tags(context):
             yield voice.say(
                 "Before they come up take off their tags, at the back by lifting the edge, but"
@@ -81,8 +80,14 @@ def lifted_on(context: Context, step: Step) -> Iterator[str]:
         )
 
 
-def _pairs_first(context: Context, step: Step, parts: tuple[str, ...]) -> Iterator[str]:
-    """That the locks of ties lie in place before a part comes down on them."""
+def pairs_first(context: Context, step: Step) -> Iterator[str]:
+    """That the locks of ties lie in place before parts come down on them, and what holds them
+    there until then: a sentence for all that comes up together."""
+    for parts in comes_up(context, step):
+        yield from _pairs_below(context, step, parts)
+
+
+def _pairs_below(context: Context, step: Step, parts: tuple[str, ...]) -> Iterator[str]:
     last = _last_tying(context, step, frozenset(parts))
     ties = [other for other in context.steps[step.number - 1 : last] if is_tying(other)]
     tied = dict.fromkeys(part for other in ties for part in context.parts_at(_locked(other)))
@@ -91,8 +96,9 @@ def _pairs_first(context: Context, step: Step, parts: tuple[str, ...]) -> Iterat
     below = [part for part in tied if part not in {*parts, *above}]
     if below:
         yield context.voice.say(
-            "First lay the pair of rounds of each tie at its joint of {parts}, knot inside, a round"
-            " out at either side: later hands may not get inside.",
+            "Now lay the pair of rounds of each tie at its joint of {parts}, knot inside, a round"
+            " out at either side: later hands may not get inside. The rounds are wider than the"
+            " gaps and hold it there until the part above lies on it.",
             parts=context.voice.listed(below),
         )
 

@@ -9,13 +9,14 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, cached_property
 
 import numpy as np
 import numpy.typing as npt
 from scipy.spatial import cKDTree
 
 from buildplan.framework.model import Framework
+from buildplan.sequence.taken_floor import TakenFloor, taken_floor
 from buildplan.shape.constants import Constant
 from buildplan.shape.model import FloatArray, IntArray, Shape
 
@@ -88,16 +89,19 @@ _DIRECTIONS = 300
 
 _GRID_M = 0.1
 _SPOTS_AT_ONCE, _BODIES_AT_ONCE = 40, 100
+_MANY_BODIES = 400  # about a joint: so many take most of the floor
 
 
 # floor farther than this from a joint helps nobody to reach it
 _FLOOR_M = 1.0
+_SQUARE_M = 0.3  # of the floor: what lies about it is looked up once for all joints over it
 
 
 class PartBodies:
-    """The bodies of a part as the piece will stand."""
+    """The bodies of a part as the piece will stand, and from which place in the order of work on
+    each is there: `when` (links,)."""
 
-    def __init__(self, own: Framework, shape: Shape, hands: HandReach) -> None:
+    def __init__(self, own: Framework, shape: Shape, hands: HandReach, when: FloatArray) -> None:
         radius = np.array([own.balloons[link.balloon].gauge_m / 2 for link in own.links])
         self.starts = np.array([shape.at[link.start] for link in own.links])
         self.finishes = np.array([shape.at[link.finish] for link in own.links])
@@ -107,7 +111,7 @@ class PartBodies:
         self.radius = radius * hands.yielding
         self.longest = float(length.max() / 2 + radius.max())
         self.full_radius = float(radius.max())
-        self.hands = hands
+        self.hands, self.when = hands, when
 
 
 class PartOnFloor:
@@ -124,32 +128,44 @@ class PartOnFloor:
         self.axis = span / np.maximum(np.linalg.norm(span, axis=1), 1e-9)[:, None]
         self.starts, self.runs = starts[:, :2], span[:, :2]
         self.run_squares = np.maximum((self.runs * self.runs).sum(axis=1), 1e-9)
-        self.kept_free = (part.radius + self.hands.stance) ** 2
+        self.kept_m = part.radius + self.hands.stance
+        self.kept_free = self.kept_m**2
         self.lowest = np.minimum(starts[:, 2], finishes[:, 2]) - part.radius
-        self.near = cKDTree(self.middle[:, :2])
+        self.tree, self.plan = cKDTree(self.middle), cKDTree(self.middle[:, :2])
+        self.about: dict[tuple[int, int], IntArray] = {}
 
     def height_of(self, joint: str) -> float:
         """How high a joint is above the floor, in metres."""
         return float(self.rows[2] @ self.part.at[joint] + self.sunk)
 
-    def in_reach(self, joint: str, there: np.ndarray, postures: Sequence[Posture]) -> bool:
-        """Whether a hand gets to `joint` past the links that are `there`, from any posture."""
-        return self.first_in_reach(joint, there, (postures,)) is not None
+    @cached_property
+    def taken(self) -> TakenFloor:
+        """The floor under the whole part."""
+        postures = (*self.hands.kneeling, *self.hands.standing)
+        headrooms = [one.headroom for one in postures]
+        return taken_floor(
+            self.starts, self.runs, self.kept_m, self.lowest, self.part.when, headrooms
+        )
+
+    def in_reach(self, joint: str, now: float, postures: Sequence[Posture]) -> bool:
+        """Whether a hand gets to `joint` past the links that are there `now`, from any posture."""
+        return self.first_in_reach(joint, now, (postures,)) is not None
 
     def first_in_reach(
-        self, joint: str, there: np.ndarray, ways_to_be: Sequence[Sequence[Posture]]
+        self, joint: str, now: float, ways_to_be: Sequence[Sequence[Posture]]
     ) -> int | None:
         """The number of the first of some sets of postures from which a hand gets to `joint` past
-        the links that are `there`; None where it does from none of them."""
+        the links that are there `now`, a place in the order of work; None where it does from none
+        of them."""
         at = self.rows @ self.part.at[joint]
         at[2] += self.sunk
-        far = _FLOOR_M + self.hands.stance + self.part.longest
-        bodies = np.array(self.near.query_ball_point(at[:2], far), dtype=np.intp)
-        bodies = bodies[there[bodies]]
+        there = self.part.when <= now
         elbows = at[2] + self.hands.forearm * _spread_directions(_DIRECTIONS)[:, 2]
-        ways = self._clear(at, np.flatnonzero(elbows >= self.hands.elbow_above_floor), bodies)
+        ways = self._clear(at, np.flatnonzero(elbows >= self.hands.elbow_above_floor), there)
         if not len(ways):
             return None
+        bodies = self._about(at)
+        bodies = bodies[there[bodies]]
         elbows = elbows[ways]
         across = _squares_to_elbows(self.hands.forearm)[ways]
         lowest = self.lowest[bodies]
@@ -159,17 +175,34 @@ class PartOnFloor:
             for posture in postures:
                 arm = (self.hands.upper_arm + posture.lean) ** 2 - (posture.shoulder - elbows) ** 2
                 near = (across <= arm[:, None]).any(axis=0) & (taken_from > posture.headroom)
-                spots = np.flatnonzero(near)
-                if self._some_floor(at[:2] + _GRID[spots], bodies[lowest < posture.headroom]):
+                taken_from[near] = np.minimum(taken_from[near], posture.headroom)
+                spots, low = at[:2] + _GRID[near], bodies[lowest < posture.headroom]
+                if len(low) > _MANY_BODIES:
+                    taken, free = self.taken.taken_and_free(spots, posture.headroom, now)
+                    if free.any():
+                        return number
+                    spots = spots[~taken]
+                if self._some_floor(spots, low):
                     return number
-                taken_from[spots] = posture.headroom
         return None
 
-    def _clear(self, at: FloatArray, ways: IntArray, bodies: IntArray) -> IntArray:
-        """Those of some directions in which, from `at`, a forearm passes between the bodies."""
+    def _about(self, at: FloatArray) -> IntArray:
+        """The bodies that may lie on the floor about a place, and some farther off."""
+        square = int(at[0] // _SQUARE_M), int(at[1] // _SQUARE_M)
+        if square not in self.about:
+            middle = (np.array(square) + 0.5) * _SQUARE_M
+            far = _FLOOR_M + self.hands.stance + self.part.longest + _SQUARE_M
+            self.about[square] = np.array(self.plan.query_ball_point(middle, far), dtype=np.intp)
+        return self.about[square]
+
+    def _clear(self, at: FloatArray, ways: IntArray, there: np.ndarray) -> IntArray:
+        """Those of some directions in which, from `at`, a forearm passes between the bodies that
+        are `there`."""
         reach = self.hands.forearm + self.part.longest
-        near = np.linalg.norm(self.middle[bodies] - at, axis=1) < reach
-        for group in _dealt(bodies[near]):
+        near = np.array(self.tree.query_ball_point(at, reach), dtype=np.intp)
+        for group in _dealt(near[there[near]]):
+            if not len(ways):
+                break
             ways = ways[self._passes(at, _spread_directions(_DIRECTIONS)[ways], group)]
         return ways
 

@@ -93,11 +93,9 @@ def ways_to_joints(
     hands = hands or HandReach()
     ways: dict[str, Access] = {}
     for _, own in built_pieces(framework):
-        there = _brought(own, ordered)
-        worked = _last_worked(own, ordered)
-        about = _About(own, shape, hands)
-        for joint, place in worked.items():
-            ways[joint] = about.way_to(joint, there <= place)
+        about = _About(own, shape, hands, _brought(own, ordered))
+        for joint, place in _last_worked(own, ordered).items():
+            ways[joint] = about.way_to(joint, place)
     return ways
 
 
@@ -146,38 +144,38 @@ def is_one_layer(own: Framework, shape: Shape) -> bool:
 class _About:
     """A part, and people about it."""
 
-    def __init__(self, own: Framework, shape: Shape, hands: HandReach) -> None:
-        self.part = PartBodies(own, shape, hands)
+    def __init__(self, own: Framework, shape: Shape, hands: HandReach, brought: FloatArray) -> None:
+        self.part = PartBodies(own, shape, hands, brought)
         self.hands = hands
         self.own, self.inside = own, not is_one_layer(own, shape)
         self.stands = in_courses(own) and not lies_built(own, shape)
         self.seen: dict[str, PartOnFloor] = {}
 
-    def way_to(self, joint: str, there: np.ndarray) -> Access:
-        """How a joint is got at past the links that are `there`."""
+    def way_to(self, joint: str, now: float) -> Access:
+        """How a joint is got at past the links that are there `now`, a place in the order."""
         hands = self.hands
         both = (*hands.kneeling, *hands.standing)
         if self.stands:
-            return self._way_standing(joint, there)
-        if self._placed("front", *_FRONT).in_reach(joint, there, hands.kneeling):
+            return self._way_standing(joint, now)
+        if self._placed("front", *_FRONT).in_reach(joint, now, hands.kneeling):
             return Access.DIRECT
         for way, angle in ((Access.LIFTED, hands.lifted_edge_deg), (Access.ON_ITS_SIDE, 90.0)):
             for edge in range(4):
                 placed = self._placed(f"{way} {edge}", *_tilted(edge, angle))
-                if placed.in_reach(joint, there, both):
+                if placed.in_reach(joint, now, both):
                     return way
         turned = self._placed("back", *_BACK)
-        reached = turned.in_reach(joint, np.ones_like(there), hands.kneeling)
+        reached = turned.in_reach(joint, np.inf, hands.kneeling)
         return Access.TURNED if reached else Access.NONE
 
-    def _way_standing(self, joint: str, there: np.ndarray) -> Access:
+    def _way_standing(self, joint: str, now: float) -> Access:
         """How a joint of what stands is got at: from the floor, a stool, or as high as it takes."""
         placed, hands = self._placed("standing", *_STANDING), self.hands
         level = placed.height_of(joint) - max(one.shoulder for one in hands.standing)
         ways = [(*hands.kneeling, *hands.standing), _raised(hands.standing, hands.stool)]
         if placed.height_of(joint) > hands.highest and level > hands.stool:
             ways.append(_raised(hands.standing, level))
-        match placed.first_in_reach(joint, there, ways):
+        match placed.first_in_reach(joint, now, ways):
             case None:
                 return Access.NONE
             case 0:

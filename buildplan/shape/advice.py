@@ -26,8 +26,9 @@ SAGS_SHARE, FALLEN_SHARE = 0.05, 0.25  # of the height
 
 
 def problems_of(shape: Shape, found: Stiffness, sag: Estimate | None) -> list[Problem]:
-    """What keeps the piece from holding itself up; `sag` is None where it was not found."""
-    problems = []
+    """What keeps the piece from holding itself up; `sag` is None where it was not found. Of a shape
+    that is not at rest nobody can tell, and it is told of by itself."""
+    problems = list[Problem]()
     if found.folds_locked:
         problems.append(
             Problem(
@@ -37,6 +38,8 @@ def problems_of(shape: Shape, found: Stiffness, sag: Estimate | None) -> list[Pr
                 joints=found.locked.joints,
             )
         )
+    elif not shape.converged:
+        return problems
     elif sag is None:
         problems.append(
             Problem(

@@ -65,7 +65,8 @@ def _sags(
 
     From the stiffest case to the softest: where one has fallen the softer ones fall as well. What
     a wall, a pole or a line holds does not fall: it stays where it was built. So of that it is not
-    asked how it would fall: what settles does so in a few steps (those of `relax` at any work).
+    asked how it would fall, or buckle: what settles does so in a few steps (those of `relax` at any
+    work).
     """
     work = 0.0 if shape.holding.fixed else SETTLING_WORK
     stiff = {name: "high" if bound == "low" else "low" for name, bound in weak.items()}
@@ -206,7 +207,9 @@ def examine(
     weak = dict.fromkeys(SPRINGS, "low") | dict.fromkeys(latex, "high")
     (mass,) = _spread(weighed, constants, light | {"over_pressure": "low"}, ["kg"])
     (tip,) = _spread(tipped, constants, light | {"over_pressure": "high"}, ["degrees"])
-    sag, sway = _sags(framework, bodies, shape, constants, weak) or (None, None)
+    # of a shape that is not at rest it is not known how far it has yet to go
+    sags = _sags(framework, bodies, shape, constants, weak) if shape.converged else None
+    sag, sway = sags or (None, None)
     found = stiffness_of(framework, bodies, shape, constants)
     wind = _wind(framework, bodies, shape, mass, constants, gust_m_per_s)
     return Examination(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from scipy import sparse
@@ -89,5 +90,14 @@ def band_of(matrix: sparse.csc_array) -> Band:
 
 def factoring_of(matrix: sparse.csc_array) -> Band | Fronts:
     """How symmetric matrices with these places of entries are best factored."""
+    places = (np.asarray(each, np.int32).tobytes() for each in (matrix.indptr, matrix.indices))
+    return _factoring(*places)
+
+
+@lru_cache(maxsize=4)  # a piece asks for the same of many matrices: each sag, each way it folds
+def _factoring(pointers: bytes, indices: bytes) -> Band | Fronts:
+    starts, rows = np.frombuffer(pointers, np.int32), np.frombuffer(indices, np.int32)
+    size = len(starts) - 1
+    matrix = sparse.csc_array((np.ones(len(rows)), rows, starts), shape=(size, size))
     band = band_of(matrix)
     return band if band.width <= WIDEST_BAND else fronts_of(matrix)

@@ -126,11 +126,7 @@ def _assembled(
 
 def fronts_of(matrix: sparse.csc_array) -> Fronts:
     """The fronts of a symmetric matrix with these places of entries."""
-    ones = np.ones(len(matrix.indices), np.int8)
-    pattern = sparse.csr_array((ones, matrix.indices, matrix.indptr), shape=matrix.shape)
-    groups = list[tuple[IntArray, tuple[int, ...]]]()
-    _part(pattern, np.arange(matrix.shape[0]), groups)
-    order = np.concatenate([own for own, _ in groups])
+    order, groups = _dissected(matrix)
     rank = np.empty(len(order), int)
     rank[order] = np.arange(len(order))
     row, column = rank[matrix.indices], np.repeat(rank, np.diff(matrix.indptr))
@@ -139,46 +135,97 @@ def fronts_of(matrix: sparse.csc_array) -> Fronts:
     starts = np.searchsorted(column[lower], np.arange(len(order) + 1))
     fronts, first = list[Front](), 0
     for own, parts in groups:
-        last = first + len(own)
+        last = first + own
         entries = lower[starts[first] : starts[last]]
         met = np.unique(np.concatenate([row[entries], *(fronts[one].beyond for one in parts)]))
         beyond = met[met >= last]
         rows = np.concatenate([np.arange(first, last), beyond])
         place = np.searchsorted(rows, row[entries]) + (column[entries] - first) * len(rows)
         moves = ((one, np.searchsorted(rows, fronts[one].beyond)) for one in parts)
-        taken = tuple((one, _moves(at, len(own))) for one, at in moves if len(at))
-        fronts.append(Front(first, len(own), beyond, entries, place, taken))
+        taken = tuple((one, _moves(at, own)) for one, at in moves if len(at))
+        fronts.append(Front(first, own, beyond, entries, place, taken))
         first = last
     return Fronts(order, tuple(fronts))
 
 
-def _part(
-    pattern: sparse.csr_array, rows: IntArray, groups: list[tuple[IntArray, tuple[int, ...]]]
-) -> tuple[int, ...]:
-    """Add the groups of some rows to `groups`, those between two parts after them, each with the
-    numbers of its parts; the numbers of those that are part of no other."""
-    size = len(rows)
-    inner = pattern[rows][:, rows]
-    order = reverse_cuthill_mckee(inner, symmetric_mode=True)
-    rank = np.empty(size, int)
-    rank[order] = np.arange(size)
-    row, column = rank[inner.indices], np.repeat(rank, np.diff(inner.indptr))
-    reach = np.arange(size)
-    np.maximum.at(reach, column, row)
-    reach = np.maximum.accumulate(reach)
-    low, high = (int(share * size) for share in MIDDLE)
-    cut = low + int(np.argmin(reach[low - 1 : high] - np.arange(low, high + 1))) if low else 0
-    between = np.zeros(size, bool)
-    between[row[(column < cut) & (row >= cut)]] = True
-    after = np.flatnonzero(~between[cut:]) + cut
-    if size <= FEWEST_ROWS or not len(after):
-        groups.append((rows[order], ()))
-        return (len(groups) - 1,)
-    parts = _part(pattern, rows[order[:cut]], groups) + _part(pattern, rows[order[after]], groups)
-    if not between.any():
-        return parts
-    groups.append((rows[order[between]], parts))
-    return (len(groups) - 1,)
+Groups = list[tuple[int, tuple[int, ...]]]  # of rows: how many, and which groups it is parted in
+
+
+def _dissected(matrix: sparse.csc_array) -> tuple[IntArray, Groups]:
+    """The order of the rows, and the groups of them that it comes in.
+
+    Rows that follow one another with the same entries, as the three of a joint have, are parted as
+    one.
+    """
+    first = _first_of_alike(matrix)
+    rows_of = np.diff(np.append(first, matrix.shape[0]))
+    ones = np.ones(len(matrix.indices), np.int8)
+    pattern = sparse.csr_array((ones, matrix.indices, matrix.indptr), shape=matrix.shape)
+    parted = _Parting(pattern[first][:, first], rows_of)
+    parted.part(np.arange(len(first)))
+    joined = np.concatenate(parted.groups)
+    count = rows_of[joined]
+    # each one's first row, and those that follow it
+    order = np.repeat(first[joined] - np.cumsum(count) + count, count) + np.arange(count.sum())
+    sizes = (int(rows_of[group].sum()) for group in parted.groups)
+    return order, list(zip(sizes, parted.parts, strict=True))
+
+
+def _first_of_alike(matrix: sparse.csc_array) -> IntArray:
+    """The first of each run of rows with entries at the same places."""
+    pointers, count = matrix.indptr, np.diff(matrix.indptr)
+    before = np.arange(len(matrix.indices)) - np.repeat(count, count)
+    unlike = matrix.indices != matrix.indices[np.maximum(before, 0)]
+    differ = np.add.reduceat(unlike, pointers[:-1], dtype=int) > 0
+    differ[1:] |= count[1:] != count[:-1]
+    differ[0] = True
+    return np.flatnonzero(differ)
+
+
+class _Parting:
+    """The groups that rows are parted in: each group's rows, and the numbers of its parts."""
+
+    def __init__(self, pattern: sparse.csr_array, rows_of: IntArray) -> None:
+        self.pattern, self.rows_of = pattern, rows_of
+        self.groups, self.parts = list[IntArray](), list[tuple[int, ...]]()
+        self.number = np.full(len(rows_of), len(rows_of))  # of its group; of none yet, the last
+
+    def part(self, rows: IntArray) -> tuple[int, ...]:
+        """Add the groups of some rows, those between two parts after them; the numbers of those
+        that are part of no other."""
+        size = len(rows)
+        inner = self.pattern[rows][:, rows]
+        order = reverse_cuthill_mckee(inner, symmetric_mode=True)
+        rank = np.empty(size, int)
+        rank[order] = np.arange(size)
+        row, column = rank[inner.indices], np.repeat(rank, np.diff(inner.indptr))
+        reach = np.arange(size)
+        np.maximum.at(reach, column, row)
+        reach = np.maximum.accumulate(reach)
+        low, high = (int(share * size) for share in MIDDLE)
+        cut = low + int(np.argmin(reach[low - 1 : high] - np.arange(low, high + 1))) if low else 0
+        between = np.zeros(size, bool)
+        between[row[(column < cut) & (row >= cut)]] = True
+        after = np.flatnonzero(~between[cut:]) + cut
+        if self.rows_of[rows].sum() <= FEWEST_ROWS or not cut or not len(after):
+            return (self._added(rows[order], ()),)
+        parts = self.part(rows[order[:cut]]) + self.part(rows[order[after]])
+        if not between.any():
+            return parts
+        return (self._added(self._side_by_side(rows[order[between]]), parts),)
+
+    def _added(self, rows: IntArray, parts: tuple[int, ...]) -> int:
+        self.number[rows] = len(self.groups)
+        self.groups.append(rows)
+        self.parts.append(parts)
+        return len(self.groups) - 1
+
+    def _side_by_side(self, rows: IntArray) -> IntArray:
+        """Rows between two parts, those beside the same of their groups together: then what goes
+        from a group into theirs goes there in few blocks."""
+        met = self.pattern[rows]
+        first = np.minimum.reduceat(self.number[met.indices], met.indptr[:-1])
+        return rows[np.argsort(first, kind="stable")]
 
 
 def _moves(at: IntArray, own: int) -> tuple[Move, ...]:

@@ -34,7 +34,8 @@ def settled(
     work: float = SETTLING_WORK,
 ) -> tuple[float, float] | None:
     """How far the top sinks and how far it moves sideways when the piece is stood up, in m; None
-    where the search for it took so much `work` (of `relax`) and had not ended.
+    where the search for it took so much `work` (of `relax`) and had not ended; with no work at all
+    none is made from where it rests on a ridge.
 
     The piece stands with the joints of its feet held; it was built without weight, its locks keep
     the angles that it was built with. A piece that does not come to rest where a nudge
@@ -67,22 +68,25 @@ def settled(
         )
 
     pushed_n = 5 * REST_SHARE * float(weight.max())  # at most, where a piece is at rest
+
+    def rests(result: Relaxed) -> bool:
+        return result.residual_n <= pushed_n and not fallen(result.positions_m)
+
     result = rested(positions, REST_SHARE)
-    if (
-        result.residual_n <= pushed_n
-        and not fallen(result.positions_m)
-        and not holds(stiffening, result.positions_m)
-    ):
+    stays = rests(result) and holds(stiffening, result.positions_m)
+    if rests(result) and not stays:
+        if not work:
+            return None
         # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
         nudge = NUDGE_M * np.random.default_rng(1).standard_normal(positions.shape)
         start_m = np.where(held, positions, result.positions_m + nudge)
         result = rested(start_m, REST_SHARE / 100)
-    settled_m = result.positions_m
-    if result.cut and not fallen(settled_m):
+        stays = rests(result) and holds(stiffening, result.positions_m)
+    if result.cut and not fallen(result.positions_m):
         return None
-    if result.residual_n > pushed_n or fallen(settled_m) or not holds(stiffening, settled_m):
+    if not stays:
         return shape.height_m, shape.height_m
-    move = settled_m - positions
+    move = result.positions_m - positions
     return float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())
 
 

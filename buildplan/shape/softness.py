@@ -8,6 +8,7 @@ piece folds by itself.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import NamedTuple
 
 import numpy as np
 from scipy import sparse
@@ -21,6 +22,7 @@ from buildplan.shape.model import ExtraBrace, FloatArray, IntArray, SoftMode
 from buildplan.shape.springs import springs_between, stiffness_matrix
 
 SOUGHT = 12  # modes looked for, six of which are rigid motions
+WITHIN = 36  # vectors that they are looked for among: fewest solves (measured, 24 to 48)
 ALIKE = 1e-6  # share by which two w may differ and count as equal
 DENSE_LIMIT = 150  # coordinates up to which a dense solver is quicker and surer
 TRIED = 3  # extra braces tried out in full
@@ -37,10 +39,19 @@ def rigid_modes(positions_m: FloatArray) -> FloatArray:
     return np.column_stack(columns)
 
 
+class Softest(NamedTuple):
+    """The lowest w in 1/s2 and their modes (3 joints, k), rigid motions taken out; no w at all lies
+    below `floor`."""
+
+    values: FloatArray
+    modes: FloatArray
+    floor: float
+
+
 def softest_modes(
     stiffness: sparse.csr_array, joint_mass_kg: FloatArray, positions_m: FloatArray
-) -> tuple[FloatArray, FloatArray]:
-    """Lowest w in 1/s2 and their modes (3 joints, k), rigid motions taken out.
+) -> Softest:
+    """The softest modes of a piece with this stiffness.
 
     Works for any size: inverse iteration about a shift below the lowest w, found by inertia.
     """
@@ -51,6 +62,7 @@ def softest_modes(
     )
     rigid, _ = np.linalg.qr(root[:, None] * rigid_modes(positions_m))
     size = len(mass)
+    floor = -np.inf
     if size <= DENSE_LIMIT:
         _, vectors = eigh(scaled.toarray(), subset_by_index=[0, min(SOUGHT, size) - 1])
     else:
@@ -60,10 +72,11 @@ def softest_modes(
         factoring, shift = factoring_of(columns), 1e-8 * float(scaled.diagonal().max())
         while (solve := factoring.factored(columns, shift)) is None:
             shift *= 10
+        floor = -shift
         inverse = LinearOperator((size, size), matvec=solve, dtype=float)
         start = np.cos(np.arange(size) * 1.7)  # fixed, so that the result repeats
         try:
-            _, vectors = eigsh(scaled, k=SOUGHT, sigma=-shift, OPinv=inverse, v0=start, ncv=48)
+            _, vectors = eigsh(scaled, k=SOUGHT, sigma=-shift, OPinv=inverse, v0=start, ncv=WITHIN)
         except ArpackNoConvergence as stopped:  # what has converged is kept
             vectors = np.asarray(stopped.eigenvectors).reshape(size, -1)
     # within what was found, take the rigid motions out and sort what is left (Rayleigh and Ritz)
@@ -71,14 +84,17 @@ def softest_modes(
     basis, sizes, _ = np.linalg.svd(left, full_matrices=False)
     basis = basis[:, sizes > 1e-3]
     values, turned = np.linalg.eigh(basis.T @ (scaled @ basis))
-    return values, (basis @ turned) / root[:, None]
+    return Softest(values, (basis @ turned) / root[:, None], floor)
 
 
-def folds(stiffness: sparse.csr_array) -> int:
+def folds(stiffness: sparse.csr_array, floor_n_per_m: float = -np.inf) -> int:
     """In how many independent ways a piece with this stiffness folds by itself: the negative
-    eigenvalues, told by the signs of the factors' diagonal (Sylvester)."""
+    eigenvalues, told by the signs of the factors' diagonal (Sylvester). Where it is known that none
+    lies below a floor near zero, that is the answer."""
     sure = 1e-6 * float(stiffness.diagonal().max())
     columns = sparse.csc_array(stiffness)
+    if -floor_n_per_m <= sure:
+        return 0
     if factoring_of(columns).factored(columns, sure) is not None:
         return 0  # positive definite, which Cholesky's factors tell sooner
     unit = sparse.eye_array(stiffness.shape[0], format="csr")
@@ -151,7 +167,7 @@ def brace_candidates(
 
 def extra_braces(
     matrix: sparse.csr_array,
-    found: tuple[FloatArray, FloatArray],
+    found: Softest,
     bodies: LinkBodies,
     positions_m: FloatArray,
     joint_mass_kg: FloatArray,
@@ -164,7 +180,7 @@ def extra_braces(
     `found` are the softest modes of `matrix`. None where no balloon fits, or none is worth
     its while (a gain of WORTH).
     """
-    values, modes = found
+    values, modes, _ = found
     worth: list[ExtraBrace] = []
     for one, other in brace_candidates(bodies, positions_m, values, modes)[:TRIED]:
         length = float(np.linalg.norm(positions_m[one] - positions_m[other]))
@@ -176,7 +192,7 @@ def extra_braces(
             strut_n_per_m,
             push_only=False,
         )
-        tried, _ = softest_modes(
+        tried, _, _ = softest_modes(
             matrix + stiffness_matrix(brace, positions_m), joint_mass_kg, positions_m
         )
         if tried[0] <= 0:

@@ -89,12 +89,14 @@ def stiffness_of(framework: Framework, bodies: LinkBodies, shape: Shape, table: 
         for springs in (unlocked(bodies, positions, table), built)
     ]
     found = [softest_modes(matrix, mass, positions) for matrix in matrices]
-    modes = [softest_of_all(values, vectors, mass, framework.places) for values, vectors in found]
+    modes = [softest_of_all(one.values, one.modes, mass, framework.places) for one in found]
+    # no w is below the floor: with that much on every joint for each kilogram nothing folds
+    floors = [one.floor * float(mass.max()) for one in found]
     return Stiffness(
         mechanisms=shape.mechanisms,
         self_stresses=shape.self_stresses,
-        folds=folds(matrices[0]),
-        folds_locked=_folds_built(framework, shape, matrices[1], table),
+        folds=folds(matrices[0], floors[0]),
+        folds_locked=_folds_built(framework, shape, matrices[1], floors[1], table),
         crowded=modes[0],
         locked=modes[1],
     )
@@ -121,12 +123,16 @@ def stiffening_braces(
 
 
 def _folds_built(
-    framework: Framework, shape: Shape, stiffness: sparse.csr_array, table: Table
+    framework: Framework,
+    shape: Shape,
+    stiffness: sparse.csr_array,
+    floor_n_per_m: float,
+    table: Table,
 ) -> int:
-    """In how many ways a piece with this stiffness folds once it is built. Parts that are put
-    together standing are never lifted as one: of them the floor carries the feet, on which they
-    press with their weight."""
-    free = folds(stiffness)
+    """In how many ways a piece with this stiffness folds once it is built; `floor` is that of
+    `folds`. Parts that are put together standing are never lifted as one: of them the floor carries
+    the feet, on which they press with their weight."""
+    free = folds(stiffness, floor_n_per_m)
     if not free or not put_together_standing(framework, shape):
         return free
     carried = np.zeros(stiffness.shape[0])

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import re
 from collections import Counter
+from collections.abc import Callable
 
 import numpy as np
 import pytest
@@ -13,11 +14,19 @@ from shipped import book_of
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.course_plans import plan_of, planned_course
+from buildplan.booklet.common.joint_moves import with_lock
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.picture_key import signs_used
+from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.course_places import places_from_above
-from buildplan.drawing.marks import Label
+from buildplan.drawing.labels import label_boxes
+from buildplan.drawing.marks import Circle, Label, Picture
 from buildplan.drawing.sign_key import PictureSign
+from buildplan.drawing.techniques.large_locks import (
+    INSIDE_AT,
+    lock_from_outside,
+    lock_of_joint,
+)
 from buildplan.instructions.joint_table import NOTHING, balloons_between, joint_table
 from buildplan.sequence.model import Kind, Step
 
@@ -135,6 +144,41 @@ def test_a_plan_names_each_joint_once_in_its_turn_and_none_over_another(name: st
             assert 0 < y < picture.height
         for long in course.chains:  # its letter is on the balloons that come in
             assert long.letter in {one.text for one in labels}
+
+
+@pytest.mark.parametrize(
+    ("joint", "drawing"), [("P1", lock_of_joint), ("P2", lock_of_joint), ("P42", lock_from_outside)]
+)
+def test_locks_of_joints_that_lie_flat_on_a_plan_are_turned_as_there(
+    joint: str, drawing: Callable[..., Picture]
+) -> None:
+    """Each name about the joint is where the plan has that joint, as seen from the joint."""
+    book = book_of("gallery/reading_globe")
+    framework, at = book.framework, book.shape.at
+    picture = drawing(framework, book.voice, joint, book.shape, CAMERAS["top"])
+    links = [framework.link[id_] for id_ in framework.links_at[joint]]
+    others = [link.finish if link.start == joint else link.start for link in links]
+    spots = places_from_above(at, framework.joints, [joint, *others])
+    boxes = label_boxes(picture)
+    for other in others:
+        ((left, low, right, high),) = boxes[other]
+        named = ((left + right) / 2 - INSIDE_AT[0], (low + high) / 2 - INSIDE_AT[1])
+        planned = np.subtract(spots[other], spots[joint])
+        off = math.atan2(named[1], named[0]) - math.atan2(planned[1], planned[0])
+        assert math.cos(off) > math.cos(math.radians(35.0)), other
+
+
+def test_where_an_odd_number_meet_the_two_gaps_of_the_lock_are_shown() -> None:
+    """At the foot of the globe five meet at P1 and six round it; no gap of five is opposite
+    another (plain geometry)."""
+    book = book_of("gallery/reading_globe")
+    step = next(one for one in book.steps if one.kind is Kind.JOIN)
+    (lock,) = with_lock(book, step, {Kind.JOIN: ()}, frozenset())[Kind.LOCK]
+    dashed = [mark for mark in lock.marks if isinstance(mark, Circle) and mark.ink.dash]
+    assert len(dashed) == 4
+    named = label_boxes(lock)
+    assert {"joint P2: 6 balloons", "joint P1: 5 balloons"} <= named.keys()
+    assert len(named["1"]) == len(named["2"]) == 2
 
 
 def test_the_key_has_the_signs_of_plans() -> None:

@@ -21,7 +21,6 @@ from buildplan.booklet.office.event_chart import chart, stays
 from buildplan.booklet.office.event_load import load_lines, load_rows, shared_lists
 from buildplan.booklet.office.event_times import timed, timetable_rows
 from buildplan.booklet.office.event_ways import fit_words
-from buildplan.business.buying.csv_text import csv_bytes
 from buildplan.business.buying.money import money_words
 from buildplan.business.buying.shopping import ShoppedFor, shopping_list, shopping_rows
 from buildplan.business.events.day import DayStep, day_of, moment_words
@@ -37,6 +36,7 @@ from buildplan.sequence.jobs import JobKind
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Kind
 from buildplan.sequence.timetable import RESERVE, SHORT, WorkPlace
+from buildplan.source.csv_text import csv_bytes
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
 EVENT = read_event(DESIGNS / "reopening.event.yaml")

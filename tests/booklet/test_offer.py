@@ -7,6 +7,7 @@ from functools import cache
 from pathlib import Path
 
 import pytest
+from conftest import Call
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -88,3 +89,24 @@ def test_deposit_and_rest_are_the_whole(
     offer = Offer(quoted(price, tax), (), deposit_share=Decimal(share))
     assert (str(offer.deposit), str(offer.rest)) == (deposit, rest)
     assert offer.rest + (offer.deposit or 0) == offer.quote.total
+
+
+@pytest.mark.parametrize("option", ["--for", "--address", "--from", "--number", "--date"])
+def test_a_sign_that_cannot_be_seen_is_refused_wherever_it_is_written(
+    call: Call, option: str
+) -> None:
+    file = str(DESIGNS / "picture_frame.yaml")
+    status, _, messages = call("quote", file, "--pdf", "quote.pdf", option, "a\u202eb")
+    assert status == 2
+    assert "U+202E RIGHT-TO-LEFT OVERRIDE" in messages
+    assert "\u202e" not in messages
+    assert not Path("quote.pdf").exists()
+
+
+@pytest.mark.parametrize("option", ["--number", "--date"])
+def test_a_number_that_no_page_has_room_for_is_refused(call: Call, option: str) -> None:
+    file = str(DESIGNS / "picture_frame.yaml")
+    status, _, messages = call("quote", file, "--pdf", "quote.pdf", option, "9" * 81)
+    assert status == 2
+    assert "80 letters" in messages
+    assert call("quote", file, "--pdf", "quote.pdf", option, "9" * 80)[0] == 0

@@ -227,8 +227,13 @@ def test_a_tie_says_what_it_is_tied_with(book: Book) -> None:
     colour = book.framework.balloons[book.framework.lock_at[step.locks[0]].balloon].label
     text = book.told(step).text
     assert f"a pair of {colour} rounds: its knot inside" in text
-    laid = text.index("First lay the pair of rounds of each tie at its joint of L and R")
-    assert laid < text.index("lift it to its place"), "before the upper part shuts the lower"
+    laid = text.index("Now lay the pair of rounds of each tie at its joint of L and R")
+    holds = text.index("The rounds are wider than the gaps")
+    assert laid < holds < text.index("lift it to its place"), "before the upper part shuts it"
+    assert [Kind.SETTLE for act in book.told(step).acts if "Now lay the pair" in act.said] == [
+        act.kind for act in book.told(step).acts if act.kind is Kind.SETTLE
+    ], "with a picture of its own"
+    assert len(act_moves(book, step)[Kind.SETTLE]) == 1
 
 
 def test_a_long_step_is_told_in_the_order_of_the_work(book: Book) -> None:

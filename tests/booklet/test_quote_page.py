@@ -16,16 +16,16 @@ from shipped import DESIGNS, book_of
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.office.quote_page import print_quote
-from buildplan.business.buying.csv_text import csv_bytes
 from buildplan.business.buying.money import Quote, QuoteItem, money_words
 from buildplan.business.buying.money import quote as quote_of
-from buildplan.business.copies.brand import branding
+from buildplan.business.copies.brand import Branding, branding
 from buildplan.business.quoting.offer import Offer, Party, PricedPiece, QuotedPiece
 from buildplan.business.quoting.quote_words import quote_rows
 from buildplan.design.model import Rates
 from buildplan.design.reading import read_brand
 from buildplan.document.paper import PAPERS, Paper, mm
 from buildplan.language.voice import LOCALES, Voice
+from buildplan.source.csv_text import csv_bytes
 
 A4 = PAPERS["a4"]
 BRAND_FILE = DESIGNS / "brand" / "lantern_street.yaml"
@@ -140,3 +140,27 @@ def test_it_says_the_warning_of_the_regulation(book: Book) -> None:
         "warning choking hazard children under 8 yrs can choke or suffocate on uninflated or "
         "broken balloons adult supervision required"
     ) in flat
+
+
+@pytest.mark.parametrize("brand", [None, BRAND], ids=["plain", "branded"])
+def test_a_quote_of_many_pieces_goes_on_on_the_next_page(
+    book: Book, brand: Branding | None
+) -> None:
+    """Each piece is named once, and nothing comes nearer to an edge than printers reach."""
+    one = offer(book, priced(book))
+    (line,) = one.lines
+    lines = tuple(
+        replace(line, piece=replace(line.piece, made=replace(book, facts=named)))
+        for number in range(20)
+        for named in [replace(book.facts, name=f"Piece-{number:02} {'long ' * 14}")]
+    )
+    data = print_quote(replace(one, lines=lines, job="Night market"), A4, brand, Voice())
+    first, second, *each = words_of_pages(data)
+    assert len(each) == 20
+    assert re.findall(r"Piece-\d\d", first + second) == [f"Piece-{n:02}" for n in range(20)]
+    assert "Accepted" in second
+    with pypdfium2.PdfDocument(data) as document:
+        words = document[1].get_textpage()
+        boxes = [words.get_rect(i) for i in range(words.count_rects())]
+    assert min(box[1] for box in boxes) >= mm(10)
+    assert A4.height - max(box[3] for box in boxes) >= mm(10)

@@ -196,6 +196,14 @@ def test_joiners_stand_where_they_do_something(name: str, good: bool) -> None:
     assert (name_problem(name) is None) == good
 
 
+def test_a_sign_that_cannot_be_seen_is_told_by_its_name_and_shown_by_its_number() -> None:
+    problem = name_problem("Zed\u202eevil")
+    assert problem is not None
+    told = Voice().tell(problem)
+    assert "Zed<U+202E>evil" in told
+    assert "U+202E RIGHT-TO-LEFT OVERRIDE" in told
+
+
 def test_a_name_written_two_ways_is_one_name(tmp_path: Path) -> None:
     """Unicode Standard Annex 15: composed and decomposed letters are canonically equal."""
     buyers, bad = read_buyers(listed(tmp_path, "name\nIn\u00e9s\nIne\u0301s\n"))

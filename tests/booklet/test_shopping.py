@@ -9,10 +9,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from buildplan.business.buying.csv_text import FORMULA_SIGNS, csv_bytes
 from buildplan.business.buying.shopping import (
     ShoppedFor,
     shopping_lines,
@@ -22,6 +21,7 @@ from buildplan.business.buying.shopping import (
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.language.voice import Voice
+from buildplan.source.csv_text import FORMULA_SIGNS, csv_bytes, read_cell
 from buildplan.source.problems import DesignProblemsError
 
 DESIGNS = Path(__file__).parent.parent.parent / "designs"
@@ -75,6 +75,28 @@ def test_no_cell_is_run_as_a_formula(cells: list[str]) -> None:
     (row,) = csv.reader(io.StringIO(data.decode("utf-8-sig"), newline=""))
     assert [cell.replace("'", "") for cell in row] == [cell.replace("'", "") for cell in cells]
     assert not any(cell.lstrip(" ").startswith(FORMULA_SIGNS) for cell in row)
+
+
+@given(st.lists(st.text(st.characters(codec="utf-8", exclude_characters="\0")), min_size=2))
+@example(["'=1", "''=1", "' =1", "a;'=1", "\n'=", "\r\n\t=", "-", "'"])
+@settings(max_examples=150)
+def test_what_is_written_is_read_back_as_it_was(cells: list[str]) -> None:
+    data = csv_bytes([cells]).decode("utf-8-sig")
+    (row,) = csv.reader(io.StringIO(data, newline=""))
+    assert [read_cell(cell) for cell in row] == cells
+
+
+@given(st.lists(st.text("';=- \t\n\r+@a", max_size=6), min_size=2))
+def test_signs_of_formulas_are_read_back_whatever_stands_beside_them(cells: list[str]) -> None:
+    data = csv_bytes([cells]).decode("utf-8-sig")
+    (row,) = csv.reader(io.StringIO(data, newline=""))
+    assert [read_cell(cell) for cell in row] == cells
+
+
+def test_a_number_below_nothing_stays_a_number() -> None:
+    text = csv_bytes([[-1, Decimal("-2.50"), -0.5]]).decode("utf-8-sig")
+    (row,) = csv.reader(io.StringIO(text))
+    assert [float(cell) for cell in row] == [-1.0, -2.5, -0.5]
 
 
 @pytest.mark.parametrize(

@@ -15,9 +15,10 @@ from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.walking_through import walked_through
 from buildplan.drawing.ballast_bags import SAND
 from buildplan.drawing.ballast_plan import BAG_M, ballast_plan
+from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import Circle, Label, Picture, Stamp
 from buildplan.drawing.standing_place import standing_eyes, standing_place
-from buildplan.drawing.techniques.tied_joints import tie_joints
+from buildplan.drawing.techniques.tied_joints import pair_ready, tie_joints
 from buildplan.instructions.model import LiesAt, PartsApart
 from buildplan.instructions.setting_up import is_tying
 from buildplan.sequence.model import Kind, Step
@@ -65,6 +66,15 @@ def test_a_tie_is_drawn_with_the_three_locks_that_meet(book: Book) -> None:
 def _rounds(picture: Picture) -> list[Stamp]:
     stamps = [mark for mark in picture.marks if isinstance(mark, Stamp)]
     return [one for one in stamps if one.look.form == "round"]
+
+
+def test_the_lock_of_a_tie_is_drawn_where_it_waits_for_the_part_above(book: Book) -> None:
+    """From outside with the lock of the joint, from above alone: two rounds each."""
+    ready = pair_ready(book.framework, book.voice, "L.E1")
+    assert len(_rounds(ready)) == 2 * 2 + 2
+    assert {"L.E1", "inside", "from outside", "from above"} <= label_boxes(ready).keys()
+    (shown,) = tying_pictures(book, _ties(book)[0])[Kind.SETTLE]
+    assert shown == ready
 
 
 def test_who_holds_and_who_ties_is_written_under_them(book: Book) -> None:

@@ -26,9 +26,13 @@ from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import Paragraph
 from square_fonts import square_font
 
-from buildplan.document.text import BODY, plain
+from buildplan.document.blocks import paragraph_of_own
+from buildplan.document.paper import PAPERS
+from buildplan.document.printing import Document, Section, print_document
+from buildplan.document.text import BODY, plain, words_of_own
 from buildplan.drawing.fonts import BOLD, REGULAR, register_fonts, text_width
 from buildplan.drawing.typeset import font_files, setting
+from buildplan.drawing.typeset.clusters import clusters
 from buildplan.drawing.typeset.face import Typeface
 from buildplan.drawing.typeset.font_files import (
     FontFile,
@@ -40,6 +44,7 @@ from buildplan.drawing.typeset.font_files import (
 from buildplan.drawing.typeset.order import as_seen, levels
 from buildplan.drawing.typeset.setting import Letterform, set_line
 from buildplan.language.told import NoSignError
+from buildplan.language.voice import Voice
 
 HEBREW, ARABIC, CHINESE = "כוכב קריאה", "نجمة القراءة", "阅读之星"
 # letters of all kinds of direction, numbers, marks, brackets and signs between
@@ -110,6 +115,56 @@ def test_a_name_does_not_turn_round_the_line_that_it_stands_in(text: str, seen: 
     assert "".join(p if isinstance(p, str) else p.text for p in pieces(text)) == seen
 
 
+def places_of(data: bytes, *found: str) -> list[float]:
+    """How far from the left each of some signs of the first page stands."""
+    with pypdfium2.PdfDocument(data) as document:
+        page = document[0].get_textpage()
+        text = page.get_text_range()
+        return [page.get_charbox(text.index(sign))[0] for sign in found]
+
+
+def test_a_name_keeps_its_own_direction_wherever_it_stands() -> None:
+    """As isolates would have it (UAX 9, 4.3): a reader of the name begins at its right end."""
+    name = "\u05db\u05d5\u05db\u05d1 30 Foxglove"
+    for sentence in ("", "Zed "):
+        canvas = Canvas(out := io.BytesIO(), pagesize=(400, 100), initialFontName=REGULAR)
+        shown = Paragraph(sentence + words_of_own(name), BODY)
+        shown.wrapOn(canvas, 380, 90)
+        shown.drawOn(canvas, 10, 30)
+        canvas.save()
+        begins, ends = places_of(out.getvalue(), "\u05d5", "F")
+        assert ends < begins
+        if sentence:
+            assert places_of(out.getvalue(), "Z")[0] < ends
+    assert "font" not in words_of_own("Foxglove \u05db\u05d5")
+    assert words_of_own("R&B <b>") == "R&amp;B &lt;b&gt;"
+
+
+def test_a_paragraph_from_the_right_stays_so_on_every_line() -> None:
+    """Its lines end at the left, their full stops too, though one begins with Latin letters."""
+    words = paragraph_of_own("\u05d0\u05d1\u05d2 " * 27 + "Foxglove.")
+    section = Section("-", [words], bare=True)
+    data = print_document(Document([section], PAPERS["a4"], Voice(), "-"))
+    stop, letter = places_of(data, ".", "F")
+    assert stop < letter
+
+
+@pytest.mark.parametrize(
+    ("text", "parts"),
+    [
+        ("abc", ["a", "b", "c"]),
+        ("e\u0301a", ["e\u0301", "a"]),
+        # by hand, of UAX 29, 3.1.1: consonants that a virama joins; signs of Thai; joined emoji
+        ("\u0915\u094d\u0937\u093f\u0924", ["\u0915\u094d\u0937\u093f", "\u0924"]),
+        ("\u0e19\u0e49\u0e33\u0e01", ["\u0e19\u0e49\u0e33", "\u0e01"]),
+        ("\u0e40\u0e01\u0e01", ["\u0e40\u0e01", "\u0e01"]),
+        ("\U0001f469\u200d\U0001f3a4x", ["\U0001f469\u200d\U0001f3a4", "x"]),
+    ],
+)
+def test_what_stays_together(text: str, parts: list[str]) -> None:
+    assert clusters(text) == parts
+
+
 def test_arabic_letters_join() -> None:
     glyph_of = face().face.charToGlyph
     shapes = [piece for piece in pieces("نجمة") if isinstance(piece, Letterform)]
@@ -160,6 +215,13 @@ def test_what_no_font_has_is_refused_by_its_name() -> None:
         Paragraph(plain(f"{CHINESE} 3"), BODY).wrap(200, 200)
     with pytest.raises(NoSignError, match="U\\+1F388 BALLOON"):
         text_width("🎈", 10)
+
+
+def test_a_sign_that_chooses_a_form_needs_no_font_that_knows_it() -> None:
+    """A heart as telephones write it: with variation selector 16 (Unicode Standard, 23.4)."""
+    heart = "\u2764\ufe0f"
+    assert heart in read_back(printed(f"With {heart} yours"))
+    assert text_width(heart, 10) == pytest.approx(text_width("\u2764", 10))
 
 
 @pytest.mark.parametrize("curves", ["glyf", "CFF"])
@@ -228,7 +290,7 @@ def test_a_sign_that_a_font_draws_nothing_for_is_not_held(tmp_path: Path) -> Non
 def test_fonts_of_the_machine_are_found_plain_styles_first(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    for name in ("B-BoldItalic.ttf", "Z-Regular.ttf", "A-Bold.ttf"):
+    for name in ("B-BoldItalic.ttf", "Z-Sans.ttf", "Y-Regular.ttf", "A-Bold.ttf"):
         square_font(tmp_path / name, "星")
     (tmp_path / "broken.ttf").write_bytes(b"nothing")
     square_font(tmp_path / "ours alone.ttf", "星", licence=2)
@@ -238,7 +300,7 @@ def test_fonts_of_the_machine_are_found_plain_styles_first(
         found = [Path(font.path).name for font in font_files.fonts_of_machine()]
     finally:
         font_files.fonts_of_machine.cache_clear()
-    assert found == ["Z-Regular.ttf", "A-Bold.ttf", "B-BoldItalic.ttf"]
+    assert found == ["Z-Sans.ttf", "Y-Regular.ttf", "A-Bold.ttf", "B-BoldItalic.ttf"]
 
 
 def test_a_page_never_holds_the_box_of_a_missing_sign() -> None:

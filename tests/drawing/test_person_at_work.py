@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from drawn_pieces import brace_scene
 
 from buildplan.drawing.eye import eyes_for
 from buildplan.drawing.kneeling_figure import Posed, kneeling
-from buildplan.drawing.kneeling_place import FEET_M, HIPS_AWAY_M
+from buildplan.drawing.kneeling_place import FEET_M, HIPS_AWAY_M, kneeling_at
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.panel import Panel
 from buildplan.drawing.person_at_work import hands_at, person_tying, person_under
-from buildplan.drawing.scene import whole_view
 from buildplan.drawing.seat import FROM_ABOVE, open_end_seat
 from buildplan.drawing.way_round import TiedRow
 
@@ -55,7 +56,8 @@ def first_brace() -> Panel:
 
 def test_the_right_hand_is_at_the_outer_chain() -> None:
     """As the close-ups have it from the open end: A upper right, B upper left (pictures.md)."""
-    assert hands_at(first_brace()) == ("B2", "A2")
+    panel = first_brace()
+    assert hands_at(panel, panel.scene) == ("B2", "A2")
 
 
 def test_what_hands_hold_is_named() -> None:
@@ -68,25 +70,40 @@ def test_what_hands_hold_is_named() -> None:
 
 
 @pytest.mark.parametrize(("size", "exact"), [((300.0, 300.0), True), ((90.0, 70.0), False)])
-def test_the_sign_on_a_map_is_where_the_person_kneels(
+def test_where_the_floor_is_free_one_kneels_at_the_seat(
     size: tuple[float, float], exact: bool
 ) -> None:
-    """The way to the hips is that of the picture of the person; so far too, where the map is large
-    enough for it."""
+    """The way to the hips is that of the close-up; they are as far away as they are, where the map
+    is large enough to show a person at true size."""
     panel = first_brace()
-    scene = panel.scene
+    scene = replace(panel.scene, done_links=frozenset(), done_locks=frozenset())
     (eye,) = eyes_for(scene, FROM_ABOVE, size, [panel])
+    assert eye.kneeling is not None
     assert eye.kneeler is not None
-    view = whole_view(scene, FROM_ABOVE, *size)
     middle = np.mean([scene.shape.at[joint] for joint in panel.joints], axis=0)
     away = np.array(panel.camera.direction) * (1.0, 1.0, 0.0)
-    hips = middle + HIPS_AWAY_M * away / np.linalg.norm(away)
-    (work, told), _ = view.place(np.array([middle, hips]))
-    drawn = np.array(eye.kneeler.at)
-    assert (drawn - work) / np.linalg.norm(drawn - work) == pytest.approx(
-        (told - work) / np.linalg.norm(told - work)
-    )
+    away /= np.linalg.norm(away)
+    far = eye.kneeling.hips - middle
+    assert far / np.linalg.norm(far) == pytest.approx(away)
     if exact:
-        assert drawn == pytest.approx(told)
-    feet = drawn + FEET_M * eye.kneeler.scale * (drawn - work) / np.linalg.norm(drawn - work)
+        assert far == pytest.approx(HIPS_AWAY_M * away)
+    at, work = np.array(eye.kneeler.at), np.array(eye.kneeler.work)
+    feet = at + FEET_M * eye.kneeler.scale * (at - work) / np.linalg.norm(at - work)
     assert np.all((feet > 0) & (feet < size))
+
+
+@pytest.mark.parametrize("size", [(300.0, 300.0), (90.0, 70.0)])
+def test_the_sign_on_a_map_is_on_the_side_where_the_person_kneels(
+    size: tuple[float, float],
+) -> None:
+    """What lies there moves both aside alike: on a large map to the same place."""
+    panel = first_brace()
+    (eye,) = eyes_for(panel.scene, FROM_ABOVE, size, [panel])
+    assert eye.kneeling is not None
+    middle = np.mean([panel.scene.shape.at[joint] for joint in panel.joints], axis=0)
+    person = kneeling_at(panel.scene.bodies, middle, panel.camera, UP)
+    seat = np.array(panel.camera.direction) * (1.0, 1.0, 0.0)
+    assert person.toward @ seat < np.linalg.norm(seat)
+    assert eye.kneeling.toward @ person.toward > 0.7
+    if size[0] > 200.0:
+        assert eye.kneeling.hips == pytest.approx(person.hips)

@@ -18,7 +18,7 @@ from buildplan.drawing.techniques.ballast import tie_ballast
 from buildplan.drawing.techniques.held_locks import from_outside
 from buildplan.drawing.techniques.joints import join_chains
 from buildplan.drawing.techniques.knots import chain_strands, closing_strand
-from buildplan.drawing.techniques.large_locks import lock_gaps, lock_of_joint
+from buildplan.drawing.techniques.large_locks import lock_gaps, lock_of_joint, locks_of_joints
 from buildplan.drawing.techniques.locks import twist_lock, twisted_necks
 from buildplan.drawing.techniques.pairs import pair_strands, wrapped_strands
 from buildplan.drawing.techniques.props import HEIGHT, WIDTH, Strand
@@ -279,6 +279,9 @@ def test_the_large_lock_goes_out_through_gaps_between_the_balloons_of_its_joint(
     assert len(dashed) == 2
     assert_inside(drawn)
     assert_readable(drawn)
+    beside = locks_of_joints(piece, Voice(), (joint, "A1"), shape)
+    assert_inside(beside)
+    assert_readable(beside)
 
 
 def test_ballast_is_tied_to_the_balloons_that_meet_at_its_joint() -> None:

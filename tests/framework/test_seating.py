@@ -299,3 +299,27 @@ def test_joints_are_listed_by_where_they_are_and_drawn_with_their_labels(tmp_pat
     drawn = (tmp_path / "labels-B.svg").read_text("utf-8")
     assert all(f">B.{letter}{number}<" in drawn for letter in "ABCD" for number in range(1, 7))
     assert (tmp_path / "labels-S.svg").exists()
+
+
+ARCH = "{arch: {kind: square, leg: 2, span: 3, long: a, brace: a, lock: k}}"
+
+
+def test_what_is_said_to_stand_in_the_middle_and_cannot_is_told_how_far_off_it_is(
+    tmp_path: Path,
+) -> None:
+    """An arch on a column as wide as one of its feet: measured on the solved joints. Where ties
+    alone say where it stands, it was meant to stand there."""
+    file = file_of(tmp_path, f"name: C, build: {COLUMN}", f"name: T, on: C, build: {ARCH}")
+    (told,) = [one for one in checked(file)[1]["cautions"] if one["kind"] == "off-the-middle"]
+    _, shape = solved(file)
+    x = {
+        name: [at[0] for joint, at in shape.at.items() if joint.startswith(name)]
+        for name in ("C.", "T.")
+    }
+    middle = {name: (min(at) + max(at)) / 2 for name, at in x.items()}
+    off = middle["T."] - middle["C."]
+    assert abs(off) > LINK_M
+    assert told["data"]["off"] == pytest.approx(100 * abs(off), abs=0.1)
+    assert ("right" in told["message"]) == (off > 0)
+    CliRunner().invoke(app, ["check", str(file), "--write"])
+    assert "off-the-middle" not in {one["kind"] for one in checked(file)[1]["cautions"]}

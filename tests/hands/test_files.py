@@ -10,6 +10,7 @@ from pathlib import Path
 import pdfua
 import pikepdf
 import pytest
+from conftest import Call
 from page_words import words_of
 from typer.testing import CliRunner
 
@@ -64,6 +65,24 @@ def filled(frame: Evaluation, delimiter: str = ",", comma: str = ".") -> str:
         value = row[4] or "12.5"
         out.writerow([*row[:4], row[4].replace(".", comma), row[5], value.replace(".", comma)])
     return text.getvalue()
+
+
+@pytest.mark.parametrize("key", ["=1+1", "-2;=3", "@a", "'=1", "+44", "\u05db\u05d7\u05d5\u05dc 3"])
+@pytest.mark.parametrize("name", ["=piece.yaml", "-piece.yaml", "piece.yaml"])
+def test_a_sheet_knows_balloons_and_files_again_whatever_they_are_called(
+    call: Call, key: str, name: str
+) -> None:
+    quoted = json.dumps(key)
+    text = COLUMN.replace("  a: ", f"  {quoted}: ").replace("g: a", f"g: {quoted}")
+    text = text.replace("between: a", f"between: {quoted}")
+    Path(name).write_text(text, "utf-8")
+    assert call("measure", f"./{name}", "--out", "log.csv")[0] == 0
+    with Path("log.csv").open(encoding="utf-8-sig", newline="") as file:
+        rows = [[*row[:-1], row[-1] or row[4]] for row in csv.reader(file) if row[1] != "work"]
+    with Path("log.csv").open("w", encoding="utf-8", newline="") as file:
+        csv.writer(file).writerows(rows)
+    status, _, messages = call("learn", "log.csv")
+    assert status == 0, messages
 
 
 @pytest.mark.parametrize(("delimiter", "comma"), [(",", "."), (";", ","), ("\t", ",")])

@@ -15,12 +15,14 @@ from shape_pieces import arch, frame, graph, star
 from buildplan.framework.model import Framework
 from buildplan.language.voice import Voice
 from buildplan.shape.bodies import bodies_of
+from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.examining import examine
 from buildplan.shape.finding import at_rest, come_to_rest, find_shape, set_down
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import Holding
 from buildplan.shape.relaxing import FEWEST_FACTORED, MEETINGS
 from buildplan.shape.settings import DEFAULT, Settings
+from buildplan.shape.settling import settled
 from buildplan.shape.starts import MANY, spread_starts
 
 NO_WORK, ANY_WORK = Settings(work=1.0), Settings(work=np.inf)
@@ -127,6 +129,31 @@ def test_a_search_for_how_it_settles_that_is_cut_short_is_told(
     assert any("holds itself up was not found: the search was cut short" in one for one in told)
     hung = replace(shape, holding=Holding(hung=True))
     assert examine(piece, hung).sag is not None
+
+
+def test_of_a_shape_that_is_not_at_rest_no_sag_is_told() -> None:
+    piece = tangle(30)
+    shape = find_shape(piece, settings=NO_WORK)
+    assert not shape.converged
+    found = examine(piece, shape)
+    assert found.sag is None
+    assert found.sway is None
+    assert ShapeKind.NOT_FOUND_TO_HOLD not in [one.kind for one in found.problems]
+
+
+def test_how_a_sheet_falls_from_a_ridge_is_sought_only_where_it_can_fall() -> None:
+    """A square sheet stands on its edge as straight as it was built, and buckles when nudged (as
+    Euler's column does); of what is held from above that is not asked."""
+    side = 9
+    across = [(i, i + 1) for i in range(side * side) if (i + 1) % side]
+    sheet = graph(side * side, across + [(i, i + side) for i in range(side * (side - 1))])
+    shape, bodies = find_shape(sheet), bodies_of(sheet)
+    fallen = (shape.height_m, shape.height_m)
+    assert settled(sheet, bodies, shape, CONSTANTS, CONSTANTS) == fallen
+    assert settled(sheet, bodies, shape, CONSTANTS, CONSTANTS, work=0.0) is None
+    hung = examine(sheet, replace(shape, holding=Holding(hung=True)))
+    assert hung.sag is not None
+    assert hung.sag.high < 0.01 * shape.height_m
 
 
 def test_linked_joints_that_no_distance_tells_apart_start_apart() -> None:

@@ -36,6 +36,7 @@ from buildplan.document.text import plain, strong
 from buildplan.drawing.marks import Picture
 from buildplan.instructions.coming import is_first
 from buildplan.instructions.model import Doing
+from buildplan.language.phrases import sentences
 from buildplan.sequence.model import Kind, Step
 
 ABREAST = 2
@@ -58,7 +59,7 @@ def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flo
     if not acts or (step.kind is Kind.BRACE and Kind.BRACE not in taught):
         return []
     if is_ballasted(book, step):
-        acts.insert(1, ballast_act(book))
+        acts = [acts[0], *_ballasted(ballast_act(book), acts[1:])]
     if begins_in_place(book, step):
         acts.insert(0, place_act(book))
     acts = [*while_it_grows(book, step), *acts]
@@ -79,6 +80,14 @@ def acts_of(book: Book, step: Step, taught: Set[Kind] = frozenset()) -> list[Flo
     del pictures[Kind.LAY]  # alone, with its rows
     parted = _about_plan(book, step, acts, pictures)
     return [Either(columns[0], parted)] if len(columns) == 1 else parted
+
+
+def _ballasted(ballast: Doing, acts: Sequence[Doing]) -> list[Doing]:
+    """Acts after ballast is tied on; in one with it the locks of ties laid ready, whose picture
+    then stands beside that of what they are on."""
+    if acts and acts[0].kind is Kind.SETTLE:
+        return [Doing(sentences(ballast.said, acts[0].said), Kind.SETTLE), *acts[1:]]
+    return [ballast, *acts]
 
 
 def _about_plan(

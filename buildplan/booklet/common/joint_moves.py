@@ -7,16 +7,23 @@ from collections.abc import Mapping, Set
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.laid_courses import first_ring
+from buildplan.drawing.camera import CAMERAS, Camera
 from buildplan.drawing.marks import Picture
+from buildplan.drawing.seat import FROM_ABOVE
 from buildplan.drawing.techniques import balloons_brought
 from buildplan.drawing.techniques.beside_locks import reach_under, tie_beside_lock
 from buildplan.drawing.techniques.braces import tie_end
-from buildplan.drawing.techniques.large_locks import lock_from_outside, lock_of_joint
+from buildplan.drawing.techniques.large_locks import (
+    lock_from_outside,
+    lock_of_joint,
+    locks_of_joints,
+)
 from buildplan.drawing.techniques.lying_locks import lock_lying
 from buildplan.instructions.folding import is_closed_last, is_narrow
 from buildplan.instructions.setting_up import is_tying
 from buildplan.instructions.singles import is_first_beside_locks, is_first_lifted
 from buildplan.sequence.model import Kind, Step
+from buildplan.shape.lying import lies_built
 
 MANY_MET = 5  # balloons from which on the gaps for a lock are shown as they are
 LEAST_MET = 3  # balloons that meet where one free end is tied into one knot
@@ -61,7 +68,8 @@ def with_lock(
     book: Book, step: Step, drawn: Mapping[Kind, tuple[Picture, ...]], taught: Set[Kind]
 ) -> Mapping[Kind, tuple[Picture, ...]]:
     """The same with the lock of the joint, where more balloons meet than at those before it, as it
-    is there; where a lock is taught in the same step that shows it. The lock of a ring that lies
+    is there, and of one where an odd number meet, so that no gap is opposite another; where a lock
+    is taught in the same step that shows it. The lock of a ring that lies
     flat is shown with the first such ring, unless one was closed on a practice piece."""
     ring = first_ring(book, step) if Kind.CLOSE_RING in drawn and step.locks else None
     if ring is not None and Kind.CLOSE_RING not in taught:
@@ -72,15 +80,26 @@ def with_lock(
     if Kind.JOIN not in drawn or Kind.LOCK in drawn or met < MANY_MET:
         return drawn
     joints = [op.joints[0] for op in step.of_kind(Kind.JOIN) if op.joints[0] in step.locks]
-    largest = next((j for j in joints if balloons_brought(book.framework, j) == met), None)
+    brought = {joint: balloons_brought(book.framework, joint) for joint in joints}
+    largest = next((j for j in joints if brought[j] == met), None)
     if largest is None:
         return drawn
-    own = book.framework.built_with(largest)
-    drawing = lock_from_outside if is_narrow(book.context, step) else lock_of_joint
-    lock = drawing(own, book.voice, largest, book.shape)
+    own, plan = book.framework.built_with(largest), _plan_of(book, largest)
+    odd = next((j for j in joints if MANY_MET <= brought[j] < met and brought[j] % 2), None)
+    if odd is not None and not is_narrow(book.context, step):
+        lock = locks_of_joints(own, book.voice, (largest, odd), book.shape, plan)
+    else:
+        drawing = lock_from_outside if is_narrow(book.context, step) else lock_of_joint
+        lock = drawing(own, book.voice, largest, book.shape, plan)
     if Kind.STAND_UP in drawn:  # what meets there is shown by those who hold it
         drawn = {kind: some for kind, some in drawn.items() if kind is not Kind.JOIN}
     return {**drawn, Kind.LOCK: (lock,)}
+
+
+def _plan_of(book: Book, joint: str) -> Camera:
+    """Where the plan of a course that a joint is of is seen from."""
+    own = book.framework.built_with(joint)
+    return FROM_ABOVE if lies_built(own, book.shape) else CAMERAS["top"]
 
 
 def closed_from_outside(book: Book, step: Step) -> tuple[Picture, ...]:
@@ -89,7 +108,7 @@ def closed_from_outside(book: Book, step: Step) -> tuple[Picture, ...]:
         return ()
     joint = step.locks[-1]
     own = book.framework.built_with(joint)
-    return (lock_from_outside(own, book.voice, joint, book.shape),)
+    return (lock_from_outside(own, book.voice, joint, book.shape, _plan_of(book, joint)),)
 
 
 def most_met(book: Book, step: Step) -> int:

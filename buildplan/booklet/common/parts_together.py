@@ -13,9 +13,10 @@ from buildplan.drawing.parts_apart import parts_tied
 from buildplan.drawing.putting_together import PartShown, put_together_picture
 from buildplan.drawing.seat import seat_before
 from buildplan.drawing.techniques import moves
-from buildplan.drawing.techniques.tied_joints import tie_joints
+from buildplan.drawing.techniques.tied_joints import pair_ready, tie_joints
+from buildplan.framework.model import Tie
 from buildplan.instructions.model import LiesAt
-from buildplan.instructions.setting_up import comes_up, is_tying
+from buildplan.instructions.setting_up import comes_up, is_tying, pairs_first
 from buildplan.sequence.model import Kind, Step
 from buildplan.shape.tied_parts import part_of
 
@@ -37,6 +38,7 @@ def tying_pictures(book: Book, step: Step) -> Mapping[Kind, tuple[Picture, ...]]
     together = _put_together(book, step)
     return {
         **({Kind.LAY: together} if together else {}),
+        **({Kind.SETTLE: (_ready(book, step),)} if [*pairs_first(book.context, step)] else {}),
         Kind.JOIN: (tied,),
         **({Kind.LOCK: (*locks, _twisted(book, step))} if step.locks else {}),
     }
@@ -44,11 +46,23 @@ def tying_pictures(book: Book, step: Step) -> Mapping[Kind, tuple[Picture, ...]]
 
 def _twisted(book: Book, step: Step) -> Picture:
     """How the lock of the first tie of a step goes round its joints."""
-    tie = book.framework.tie_of[step.of_kind(Kind.JOIN)[0].joints[0]]
-    from_first = book.figures.apart[tie.name]
-    joints = tie.joints if from_first.forward else tie.joints[::-1]
-    up = from_first.axis is LiesAt.ON_TOP
-    return tie_joints(book.framework, book.voice, joints, up=up)
+    up = book.figures.apart[_first_tie(book, step).name].axis is LiesAt.ON_TOP
+    return tie_joints(book.framework, book.voice, _from_below(book, step), up=up)
+
+
+def _ready(book: Book, step: Step) -> Picture:
+    """The lock of the first tie of a step where it waits for the part above."""
+    return pair_ready(book.framework, book.voice, _from_below(book, step)[0])
+
+
+def _first_tie(book: Book, step: Step) -> Tie:
+    return book.framework.tie_of[step.of_kind(Kind.JOIN)[0].joints[0]]
+
+
+def _from_below(book: Book, step: Step) -> Sequence[str]:
+    """The joints of the first tie of a step, from the one below or at the left."""
+    tie = _first_tie(book, step)
+    return tie.joints if book.figures.apart[tie.name].forward else tie.joints[::-1]
 
 
 def _tied(book: Book, step: Step) -> Picture:

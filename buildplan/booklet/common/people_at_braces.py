@@ -64,7 +64,7 @@ def _is_new_corner(book: Book, step: Step) -> bool:
 
 def _tying(book: Book, scene: Scene, panel: Panel, brace: Brace, *, helped: bool) -> Picture:
     voice = book.voice
-    left, right = hands_at(panel)
+    left, right = hands_at(panel, scene)
     lifted = _next_joints(book, brace) if helped else ()
     words = voice.say("one lifts, one ties") if lifted else ""
     alt = voice.say(

@@ -10,10 +10,9 @@ import numpy as np
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.progress import BuildProgress
 from buildplan.drawing.camera import Camera
-from buildplan.drawing.eye import eyes_for, eyes_on
+from buildplan.drawing.eye import eyes_for, lying_place
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.panel import Panel
-from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import FROM_ABOVE
 from buildplan.drawing.spur_diagrams import Spur, spur_ladder, spur_plan
 from buildplan.framework.model import Cell
@@ -66,8 +65,8 @@ def spur_place(
     """The whole piece as it lies, a ring round a spur and the eye of the one who sits before it."""
     scene, joints = progress.whole(step), _joints(step)
     panel = Panel(scene, _before_it(book, step), joints)
-    picture = step_picture(scene, FROM_ABOVE, *size, place=joints, alt=alt)
-    return eyes_on(picture, eyes_for(scene, FROM_ABOVE, size, [panel]))
+    eyes = eyes_for(scene, FROM_ABOVE, size, [panel])
+    return lying_place(scene, FROM_ABOVE, size, joints, eyes, alt)
 
 
 def _joints(step: Step) -> tuple[str, ...]:

@@ -27,7 +27,7 @@ from buildplan.booklet.common.spurs import (
 from buildplan.booklet.common.step_moves import corner_of, corner_picture, how_to, is_laid_to_brace
 from buildplan.document.undrawn import Showable, Undrawn, drawn
 from buildplan.drawing.closeup import close_up
-from buildplan.drawing.eye import Eye, eyes_for, eyes_on
+from buildplan.drawing.eye import Eye, eyes_for, lying_place
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import ACROSS, FROM_ABOVE, LOOKING_DOWN, LYING
@@ -259,7 +259,7 @@ def _where(
         return spur_place(book, views.progress, step, size, _where_words(book, step))
     scene, joints, alt = views.progress.whole(step), step_joints(step), _where_words(book, step)
     if _lies(closeups):
-        return eyes_on(step_picture(scene, FROM_ABOVE, *size, place=joints, alt=alt), eyes)
+        return lying_place(scene, FROM_ABOVE, size, joints, eyes, alt)
     return standing_place(scene, size, joints, eyes, book.voice.say("From above"), alt)
 
 

@@ -11,7 +11,7 @@ from buildplan.booklet.common.ballasting import ballast_row, is_ballasted
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.panel_rows import ABREAST_FROM, in_rows
 from buildplan.booklet.common.tags_off import tags_off
-from buildplan.document.blocks import Shown, Words
+from buildplan.document.blocks import Shown, Words, paragraph_of_own
 from buildplan.document.layout import Columns
 from buildplan.document.text import BODY, HEADING, plain, strong
 from buildplan.document.undrawn import Showable
@@ -97,7 +97,7 @@ def words_of(book: Book, step: Step, acts: Sequence[Flowable] = ()) -> list[Flow
     for stage in dict.fromkeys(operation.stage for operation in step.operations):
         note = book.design.text.get(stage.value)
         if note and step.number == _first_of_stage(book.steps, stage):
-            words.append(Words(plain(note), BODY))
+            words.append(paragraph_of_own(note))
     return words
 
 

@@ -25,6 +25,7 @@ from buildplan.instructions.setting_up import (
     is_tying,
     lie_together,
     lifted_on,
+    pairs_first,
     put_on_floor,
     ties_what_stands,
 )
@@ -69,6 +70,7 @@ def put_together(book: Book, steps: Sequence[Step]) -> list[str]:
         told.append(sentences(*put_on_floor(context, step)))
         if is_ballasted(book, step):
             told.append(ballast_act(book).said)
+        told.append(sentences(*pairs_first(context, step)))
         told.append(sentences(*lifted_on(context, step), *high_up(context, step)))
         told.append(sentences(*lie_together(context, step)))
     return [plain(line) for line in dict.fromkeys(told) if line]

@@ -7,7 +7,6 @@ from collections.abc import Mapping
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.office.event_chart import clock
-from buildplan.business.buying.csv_text import Cell
 from buildplan.business.events.event_plan import EventPlan
 from buildplan.business.events.taking_down import (
     DownKind,
@@ -19,11 +18,12 @@ from buildplan.business.events.taking_down import (
 )
 from buildplan.document.blocks import Words
 from buildplan.document.tables import Grid
-from buildplan.document.text import SMALL, STRONG, plain, strong
+from buildplan.document.text import SMALL, STRONG, plain, strong, words_of_own
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
 from buildplan.language.phrases import people_counted
 from buildplan.language.voice import Voice
+from buildplan.source.csv_text import Cell
 
 CLOSE_ROWS = 2.5
 WHAT: Mapping[DownKind, str] = {
@@ -50,7 +50,7 @@ def down_blocks(plan: EventPlan, voice: Voice) -> list[Flowable]:
     table = [
         (
             _when(plan, row, voice),
-            plain("" if row.copy is None else row.copy.name),
+            "" if row.copy is None else words_of_own(row.copy.name),
             plain(_what(row, voice)),
             voice.whole(row.people),
             duration(voice, row.minutes * row.people),

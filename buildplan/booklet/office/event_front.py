@@ -16,7 +16,7 @@ from buildplan.business.events.loading import Load, ballast_of
 from buildplan.design.measures import load_lb
 from buildplan.document.blocks import Words, heading
 from buildplan.document.tables import Grid
-from buildplan.document.text import LEAD, SMALL, plain, strong
+from buildplan.document.text import LEAD, SMALL, plain, strong, words_of_own
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
@@ -125,10 +125,13 @@ def _where(plan: EventPlan, voice: Voice) -> list[Flowable]:
     """Where it is and who opens, or room to write it."""
     event = plan.event
     lines = (
-        voice.say("Place: {place}", place=strong(event.place) if event.place else BLANK * 2),
+        voice.say(
+            "Place: {place}",
+            place=words_of_own(event.place, bold=True) if event.place else BLANK * 2,
+        ),
         voice.say(
             "Opens for us, telephone: {contact}",
-            contact=strong(event.contact) if event.contact else BLANK + "____",
+            contact=words_of_own(event.contact, bold=True) if event.contact else BLANK + "____",
         ),
         voice.say("Date: {blank}", blank=BLANK),
     )
@@ -140,7 +143,7 @@ def _pieces(plan: EventPlan, voice: Voice) -> Grid:
     rows = tuple(
         (
             strong(voice.say("{number} x", number=copy.of)),
-            f"{strong(copy.book.facts.name)}<br/>{plain(_figures(plan, copy, voice))}",
+            f"{_name(copy)}<br/>{plain(_figures(plan, copy, voice))}",
             plain(_travels(copy, voice)),
             voice.whole(copy.people),
             voice.whole(copy.book.facts.total * copy.of),
@@ -165,6 +168,10 @@ def _pieces(plan: EventPlan, voice: Voice) -> Grid:
         after=4,
         pictures={number: _picture(copy, voice) for number, copy in enumerate(shown, start=1)},
     )
+
+
+def _name(copy: Copy) -> str:
+    return words_of_own(copy.book.facts.name, bold=True)
 
 
 def _picture(copy: Copy, voice: Voice) -> Picture:

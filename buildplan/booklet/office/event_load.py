@@ -12,7 +12,6 @@ from buildplan.booklet.common.holding import holders
 from buildplan.booklet.common.loads import bulk_words, mass_words
 from buildplan.booklet.common.needs import TOOLS
 from buildplan.booklet.office.event_ways import sides_words
-from buildplan.business.buying.csv_text import Cell
 from buildplan.business.events.event_plan import Copy, EventPlan
 from buildplan.business.events.loading import Item, Load, LoadKind, ballast_of, by_item
 from buildplan.business.events.stowing import Box, volume_m3
@@ -20,10 +19,11 @@ from buildplan.document.blocks import Items, Words, heading
 from buildplan.document.layout import beside
 from buildplan.document.paper import Paper
 from buildplan.document.tables import Grid
-from buildplan.document.text import plain, strong
+from buildplan.document.text import plain, strong, words_of_own
 from buildplan.evaluation import balloon_words
 from buildplan.evaluation.ballast import sand_l, water_l
 from buildplan.language.voice import Voice
+from buildplan.source.csv_text import Cell
 
 CLOSE_ROWS = 2.0
 TICK = "☐"
@@ -127,12 +127,13 @@ def load_blocks(plan: EventPlan, load: Load, paper: Paper, voice: Voice) -> list
 
 
 def _table(
-    plan: EventPlan, load: Load, boxes: Sequence[Box], name: str, voice: Voice
+    plan: EventPlan, load: Load, boxes: Sequence[Box], vehicle: str, voice: Voice
 ) -> list[Flowable]:
     rows: list[tuple[str, ...]] = []
     design = None
     for line in load_lines(plan, load, boxes, voice):
-        piece = strong(_piece(plan, line.design, voice)) if line.design != design else ""
+        name = words_of_own(_piece(plan, line.design, voice), bold=True)
+        piece = name if line.design != design else ""
         design = line.design
         ticks = " ".join([TICK] * line.boxes)
         rows.append((piece, plain(line.what), plain(line.holds), ticks))
@@ -153,7 +154,7 @@ def _table(
         "{name}: {number} box, {bulk}",
         "{name}: {number} boxes, {bulk}",
         len(boxes),
-        name=name,
+        name=vehicle,
         bulk=bulk_words(volume_m3(boxes), plan.units, voice),
     )
     return [heading(title), Grid(head, rows, (96, 104, 190, 100), pad=CLOSE_ROWS, after=10)]

@@ -11,7 +11,6 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.crew.times import act_words, place_name, place_word
 from buildplan.booklet.office.event_chart import chart, clock, legend
 from buildplan.booklet.office.event_down import down_rows
-from buildplan.business.buying.csv_text import Cell
 from buildplan.business.events.day import (
     DayStep,
     Moment,
@@ -22,13 +21,14 @@ from buildplan.business.events.day import (
 from buildplan.business.events.event_plan import Copy, EventPlan
 from buildplan.document.blocks import Shown, Words, heading
 from buildplan.document.tables import Grid
-from buildplan.document.text import SMALL, STRONG, plain, strong
+from buildplan.document.text import SMALL, STRONG, plain, strong, words_of_own
 from buildplan.instructions.jobs import job_title
 from buildplan.language.phrases import people_counted
 from buildplan.language.voice import Voice
 from buildplan.sequence.jobs import Job
 from buildplan.sequence.stretches import Stretch, stretches
 from buildplan.sequence.timetable import PlaceWork, WorkPlace
+from buildplan.source.csv_text import Cell
 
 CLOSE_ROWS = 3.0
 
@@ -157,7 +157,7 @@ def _part(plan: EventPlan, part: PlaceWork, measure: float, voice: Voice) -> lis
         (
             strong(voice.whole(one.number)),
             f"{clock(starts, one.stretch.start)} – {clock(starts, one.stretch.finish)}",
-            plain(one.copy.name),
+            words_of_own(one.copy.name),
             plain(_title(one, voice)),
             plain(act_words(one.stretch.acts, voice)),
         )

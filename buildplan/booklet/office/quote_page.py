@@ -16,11 +16,12 @@ from buildplan.business.quoting.quote_words import share_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, Words, heading
 from buildplan.document.blocks import title as title_block
-from buildplan.document.layout import COLUMN_GAP, Boxed, Columns, Fitting
+from buildplan.document.layout import COLUMN_GAP, Columns, Fitting
+from buildplan.document.margins import Margins
 from buildplan.document.paper import Paper, mm
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.tables import Grid
-from buildplan.document.text import BODY, LEAD, TITLE, plain, strong
+from buildplan.document.text import BODY, LEAD, TITLE, plain, strong, words_of_own
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
@@ -62,10 +63,11 @@ def _counted(piece: QuotedPiece, voice: Voice) -> str:
 
 def quote_section(offer: Offer, paper: Paper, branding: Branding | None, voice: Voice) -> Section:
     """The first page: the seller's band if there is a brand, what is offered, the price, and what
-    the customer must know."""
+    the customer must know. What it has no room for goes on on the next."""
     one = len(offer.lines) == 1
     about = offer.job or (voice.say("all pieces") if not one else _about(offer, voice))
     title = voice.say("Quote for {piece}", piece=about)
+    told = voice.say("Quote for {piece}", piece=words_of_own(about, bold=True))
 
     def made(picture_height: float) -> list[Flowable]:
         offered = (
@@ -74,18 +76,20 @@ def quote_section(offer: Offer, paper: Paper, branding: Branding | None, voice: 
             else [_all_pieces(offer, voice)]
         )
         blocks = [
-            Words(plain(title), TITLE, "H1", after=6),
+            Words(told, TITLE, "H1", after=6),
             *_who(offer, voice),
             *offered,
             *_price(offer, voice),
             *_terms(paper, voice),
         ]
         if branding is None:
-            return [Boxed(blocks, paper.margin, after=0, line=None, side=paper.left)]
-        band = seller_band(paper, branding, voice)
-        return [band, Boxed(blocks, mm(4), after=0, line=None, side=paper.left)]
+            return [Margins(blocks, paper.left, paper.margin, paper.margin)]
+        return [
+            seller_band(paper, branding, voice),
+            Margins(blocks, paper.left, mm(4), mm(14)),
+        ]
 
-    return Section(title, [Fitting(made, PICTURE_HEIGHTS, mm(10))], bare=True, whole_sheet=True)
+    return Section(title, [Fitting(made, PICTURE_HEIGHTS)], bare=True, whole_sheet=True)
 
 
 def _piece_section(line: PricedPiece, offer: Offer, paper: Paper, voice: Voice) -> Section:
@@ -107,19 +111,22 @@ def _who(offer: Offer, voice: Voice) -> list[Flowable]:
     customer = offer.customer
     to = [
         Words(
-            voice.say("For {customer}", customer=strong(customer.name) if customer.name else blank),
+            voice.say(
+                "For {customer}",
+                customer=words_of_own(customer.name, bold=True) if customer.name else blank,
+            ),
             LEAD,
             after=1,
         ),
-        *(Words(plain(line), BODY, after=0) for line in customer.address),
+        *(Words(words_of_own(line), BODY, after=0) for line in customer.address),
     ]
-    date = voice.say("Date: {blank}", blank=plain(offer.date) if offer.date else blank)
+    date = voice.say("Date: {blank}", blank=words_of_own(offer.date) if offer.date else blank)
     about = [Words(date, LEAD, after=1)]
     if offer.number:
         about.append(
-            Words(voice.say("Number: {number}", number=plain(offer.number)), BODY, after=0)
+            Words(voice.say("Number: {number}", number=words_of_own(offer.number)), BODY, after=0)
         )
-    about += [Words(plain(line), BODY, after=0) for line in offer.seller.address]
+    about += [Words(words_of_own(line), BODY, after=0) for line in offer.seller.address]
     return [Columns([to, about], (0.6, 0.4), after=8)]
 
 
@@ -150,7 +157,7 @@ def _all_pieces(offer: Offer, voice: Voice) -> Grid:
     currency = offer.quote.currency
     rows = [
         (
-            plain(line.piece.made.facts.name),
+            words_of_own(line.piece.made.facts.name),
             _size(line.piece, voice),
             voice.whole(line.piece.count),
             money_words(line.amount, currency, voice),
@@ -190,19 +197,19 @@ def _what_we_offer(
         facts.total,
     )
     rows = [
-        (voice.say("Piece"), facts.name),
-        (voice.say_in("how large", "Size"), _size(piece, voice)),
-        (voice.say("Balloons"), balloons),
-        (voice.say("Colours"), clauses(voice, colours)),
-        (voice.say("Stands"), _stands(piece, voice)),
-        (voice.say("With it"), _included(quote, voice)),
+        (voice.say("Piece"), words_of_own(facts.name)),
+        (voice.say_in("how large", "Size"), plain(_size(piece, voice))),
+        (voice.say("Balloons"), plain(balloons)),
+        (voice.say("Colours"), clauses(voice, [words_of_own(one) for one in colours])),
+        (voice.say("Stands"), plain(_stands(piece, voice))),
+        (voice.say("With it"), plain(_included(quote, voice))),
     ]
     if amount is not None:
         told = voice.say("Before tax") if quote.rates.tax is not None else voice.say("Price")
-        rows.append((told, money_words(amount, quote.currency, voice)))
+        rows.append((told, plain(money_words(amount, quote.currency, voice))))
     return Grid(
         ("", voice.say("What we offer")),
-        [(strong(name), plain(words)) for name, words in rows],
+        [(strong(name), words) for name, words in rows],
         (30, 70),
         pad=CLOSE_ROWS,
     )

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from decimal import Decimal
 from math import fsum
 
-from buildplan.business.buying.csv_text import Cell
 from buildplan.business.buying.money import (
     MoneyKind,
     cost,
@@ -30,6 +29,7 @@ from buildplan.evaluation.materials import (
 from buildplan.framework.model import Framework
 from buildplan.language.messages import listing, message
 from buildplan.language.voice import Voice
+from buildplan.source.csv_text import Cell
 from buildplan.source.problems import DesignProblemsError, Problem
 from buildplan.source.suggestions import by_hand
 

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from buildplan.language.messages import Message, message
+from buildplan.language.shown import sign_name
 from buildplan.language.told import ToldError
 from buildplan.source.bounded import bytes_within
 
@@ -54,8 +55,16 @@ def name_problem(name: str) -> Message | None:
         return message("no name")
     if len(name) > LONGEST_NAME:
         return message("the name is longer than {most} letters", most=LONGEST_NAME)
-    if any(map(_is_unseen, name, f" {name}", f"{name[1:]} ")):
-        return message("the name has characters in it that cannot be seen")
+    return unseen_problem(name)
+
+
+def unseen_problem(text: str) -> Message | None:
+    """Which sign of a line cannot be seen, so that two lines that look alike could differ."""
+    for sign, before, after in zip(text, f" {text}", f"{text[1:]} ", strict=False):
+        if _is_unseen(sign, before, after):
+            return message(
+                "{words} has {sign} in it, which cannot be seen", words=text, sign=sign_name(sign)
+            )
     return None
 
 

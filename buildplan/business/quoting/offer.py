@@ -23,7 +23,7 @@ from buildplan.business.buying.money import (
     rounded,
 )
 from buildplan.business.buying.shopping import ShoppedFor, ShoppingList, shopping_list
-from buildplan.business.copies.buyers import name_problem, tidy
+from buildplan.business.copies.buyers import name_problem, tidy, unseen_problem
 from buildplan.design.model import Rates
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.language.messages import message
@@ -64,9 +64,27 @@ def party(name: str, address: Sequence[str]) -> Party:
     problem = name_problem(named) if named else None
     if problem is not None:
         raise ToldError(problem)
+    unseen = next(filter(None, map(unseen_problem, lines)), None)
+    if unseen is not None:
+        raise ToldError(unseen)
     if len(lines) > MOST_LINES or any(len(line) > MOST_LETTERS for line in lines):
         raise ToldError(message("an address has six lines at most, of 80 letters at most"))
     return Party(named, lines)
+
+
+def noted(text: str) -> str:
+    """A number or a date as it is printed. Raises ToldError where a page has no room for it."""
+    found = tidy(text)
+    unseen = unseen_problem(found)
+    if unseen is not None:
+        raise ToldError(unseen)
+    if len(found) > MOST_LETTERS:
+        raise ToldError(
+            message(
+                "the number and the date of a quote have {most} letters at most", most=MOST_LETTERS
+            )
+        )
+    return found
 
 
 @dataclass(frozen=True)
@@ -132,6 +150,12 @@ def shared_list(pieces: Sequence[QuotedPiece]) -> ShoppingList:
     return shopping_list(
         [ShoppedFor(one.file, one.made.design, one.made.framework, one.count) for one in pieces]
     )
+
+
+def priced_as_one(pieces: Sequence[QuotedPiece]) -> tuple[Quote, tuple[PricedPiece, ...]]:
+    """Pieces priced as one job, at their own terms. Raises as `terms_of` and `shared_list` do."""
+    currency, rates = terms_of(pieces)
+    return price_together(pieces, shared_list(pieces), currency, rates)
 
 
 def price_together(

@@ -6,7 +6,6 @@ from collections.abc import Iterator, Mapping
 from decimal import Decimal
 from textwrap import wrap
 
-from buildplan.business.buying.csv_text import Cell
 from buildplan.business.buying.money import Line, Quote, QuoteItem, money_words
 from buildplan.business.buying.shopping import packs_words
 from buildplan.business.quoting.offer import Offer
@@ -15,6 +14,7 @@ from buildplan.evaluation import balloon_words
 from buildplan.evaluation.figures import minutes_words
 from buildplan.language.messages import Message, message_in
 from buildplan.language.voice import Voice
+from buildplan.source.csv_text import Cell
 
 LINE_WIDTH = 96
 ITEMS: Mapping[QuoteItem, Message] = {

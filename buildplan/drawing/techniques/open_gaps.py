@@ -29,12 +29,18 @@ HIDDEN = Ink(stroke=INK, width=0.9, dash=(2.5, 2.0))
 
 
 def joint_inside(
-    framework: Framework, shape: Shape, joint: str, about: Point, half: float
+    framework: Framework,
+    shape: Shape,
+    joint: str,
+    about: Point,
+    half: float,
+    plan: Camera | None = None,
 ) -> list[Mark]:
     """The joint in a square about a point, `half` of its size each side; what is behind it, the
-    rounds and the way to them, dashed."""
+    rounds and the way to them, dashed. One that lies flat on a `plan` is turned as there."""
     size, colour = 2 * half, palette(framework).lock
-    scene, view = close_by(framework, shape, joint, from_inside(framework, shape, joint), half)
+    camera = from_inside(framework, shape, joint, plan)
+    scene, view = close_by(framework, shape, joint, camera, half)
     corner = (about[0] - half, about[1] - half)
     drawn = Picture(size, size, tuple(body_marks(scene, view, size, size)), "")
     place = next(i for i, lock in enumerate(framework.locks) if lock.joint == joint)
@@ -93,9 +99,11 @@ def _shifted(spot: np.ndarray, corner: Point) -> Point:
     return corner[0] + float(spot[0]), corner[1] + float(spot[1])
 
 
-def from_inside(framework: Framework, shape: Shape, joint: str) -> Camera:
-    """Straight at a joint from inside, the same side up as from outside."""
-    outside = from_outside(framework, shape, joint)
+def from_inside(
+    framework: Framework, shape: Shape, joint: str, plan: Camera | None = None
+) -> Camera:
+    """Straight at a joint from inside, the same side up as from outside (`from_outside`)."""
+    outside = from_outside(framework, shape, joint, plan)
     x, y, z = outside.direction
     return replace(outside, direction=(-x, -y, -z), name="inside")
 

@@ -8,6 +8,7 @@ from buildplan.drawing.colours import mix
 from buildplan.drawing.line_art import PAPER, TYPE
 from buildplan.drawing.marks import Mark, Picture, Point
 from buildplan.drawing.techniques.props import (
+    WIDTH,
     Palette,
     Strand,
     badge,
@@ -27,6 +28,7 @@ from buildplan.language.voice import Voice
 OWN_PT, EARLIER = 13.0, 0.5  # the rounds of the locks that are there: smaller, paler
 NEW_PT, OUT = 18.0, 38.0  # the rounds of the tie's, and how far out they hang
 APART = 46.0  # from knot to knot before they come together
+READY_AT, ABOVE_AT, READY_HIGH = (56.0, 52.0), (164.0, 46.0), 82.0
 BEFORE_AT, TIED_AT = (56.0, 46.0), (164.0, 68.0)
 
 
@@ -49,6 +51,39 @@ def tie_joints(framework: Framework, voice: Voice, joints: Sequence[str], *, up:
     tight = voice.say("tight")
     marks += [words((TIED_AT[0], 2), tight), *tick((TIED_AT[0] + 8 + 2.4 * len(tight), 5), 4)]
     return picture(marks, _words(voice, first, second, locked=any(locked)))
+
+
+def pair_ready(framework: Framework, voice: Voice, joint: str) -> Picture:
+    """The pair of a tie where it waits at the `joint` below, whose own lock is pale: its knot
+    inside, a round out through the gap at either side; from outside, and from above."""
+    colours, (x, y) = palette(framework), ABOVE_AT
+    laid = _Laid(READY_AT, up=True)
+    marks: list[Mark] = [
+        *_pair(laid, colours),
+        *_own(laid, colours, has=joint in framework.lock_at),
+    ]
+    marks += _hung(laid, colours)
+    marks.append(words(laid.place(12, -24), joint, "start"))
+    for side in (-1, 1):
+        marks += link((x + side * 44, y + 14), (x + side * 5, y), 22, colours.chain, "done")
+    neck = ((x - 12, y - 15), (x - 8, y - 3), (x, y + 9), (x + 8, y - 3), (x + 12, y - 15))
+    marks += knot((x, y - 1), 0, colours.chain, 2.8)
+    marks += weave([Strand(tuple((*spot, 0) for spot in neck), colours.lock, 4.0)])
+    marks += knot((x, y + 9), 0, colours.lock, 2.8)
+    for side in (-1, 1):
+        marks += round_((x + side * 18, y - 24), (x + side * 12, y - 15), NEW_PT, colours.lock)
+    marks += [
+        words((READY_AT[0], 2), voice.say("from outside")),
+        words((x, 2), voice.say("from above")),
+        words((x, y + 26), voice.say("inside")),
+    ]
+    told = voice.say(
+        "{joint} with the pair of its tie, before the part above comes: from outside and from"
+        " above. The pair's knot lies inside the knots of the joint, a round hangs outside at"
+        " either side.",
+        joint=joint,
+    )
+    return Picture(WIDTH, READY_HIGH, tuple(marks), told)
 
 
 class _Laid:
@@ -74,20 +109,43 @@ class _Laid:
 def _before(laid: _Laid, colours: Palette, locked: Sequence[bool]) -> list[Mark]:
     """Two joints with the locks that they have, the second a little way off, and the pair that is
     to tie them behind the first."""
-    neck = [(*laid.place(-OUT + 6, 4), 0), (*laid.place(0, 1), -1), (*laid.place(OUT - 6, 4), 0)]
     marks = [
+        *_pair(laid, colours),
+        *_own(laid, colours, has=locked[0]),
+        *_own(laid, colours, on=APART, way=1, has=locked[1]),
+        *_hung(laid, colours),
+    ]
+    return [*marks, *move([laid.place(17, APART - 13), laid.place(17, 22), laid.place(17, 13)])]
+
+
+def _pair(laid: _Laid, colours: Palette) -> list[Mark]:
+    """The pair of a tie behind its joint: the knot, and the neck to either side."""
+    neck = [(*laid.place(-OUT + 6, 4), 0), (*laid.place(0, 1), -1), (*laid.place(OUT - 6, 4), 0)]
+    return [
         *weave([Strand(tuple(neck), colours.lock, 4.0)]),
         *knot(laid.place(0, 1), 0, colours.lock, 2.8),
     ]
-    for on, way, colour, has in ((0, -1, colours.chain, 0), (APART, 1, colours.brace, 1)):
-        marks += laid.link((0, on + way * 36), (0, on + way * 4), colour)
-        for side in (-1, 1):
-            marks += laid.link((side * 40, on), (side * 5, on), colour)
-        for side in (-1, 1) if locked[has] else ():
-            marks += laid.round((0, on + side * 8.0), (0, on), OWN_PT, _pale(colours))
+
+
+def _hung(laid: _Laid, colours: Palette) -> list[Mark]:
+    """Its rounds, out at either side."""
+    return [
+        mark
+        for side in (-1, 1)
+        for mark in laid.round((side * OUT, 12), (side * (OUT - 6), 5), NEW_PT, colours.lock)
+    ]
+
+
+def _own(laid: _Laid, colours: Palette, *, has: bool, on: float = 0.0, way: int = -1) -> list[Mark]:
+    """A joint that lies so far on, the balloons that go on from it one `way` and to both sides, and
+    the rounds of its lock if it `has` one."""
+    colour = colours.chain if way < 0 else colours.brace
+    marks = laid.link((0, on + way * 36), (0, on + way * 4), colour)
     for side in (-1, 1):
-        marks += laid.round((side * OUT, 12), (side * (OUT - 6), 5), NEW_PT, colours.lock)
-    return [*marks, *move([laid.place(17, APART - 13), laid.place(17, 22), laid.place(17, 13)])]
+        marks += laid.link((side * 40, on), (side * 5, on), colour)
+    for side in (-1, 1) if has else ():
+        marks += laid.round((0, on + side * 8.0), (0, on), OWN_PT, _pale(colours))
+    return marks
 
 
 def _tied(laid: _Laid, colours: Palette, locked: Sequence[bool]) -> list[Mark]:

@@ -71,10 +71,12 @@ class _Gathered:
 class Typeface(TTFont):  # type: ignore[misc]
     """One of our faces, with whatever other fonts a text needs."""
 
-    def __init__(self, name: str, file: Path, *, bold: bool) -> None:
+    def __init__(self, name: str, file: Path, *, bold: bool, from_right: bool = False) -> None:
         super().__init__(name, str(file), shapable=False)
+        if from_right:  # reportlab takes fonts whose faces have one name for one font
+            self.face.name = name.encode()
         plain = frozenset(filter(_is_plain, map(chr, self.face.charToGlyph)))
-        self.own = OwnFace(FontFile(str(file)), bold, plain)
+        self.own = OwnFace(FontFile(str(file)), bold, plain, from_right)
         self._of_documents: WeakKeyDictionary[object, _Gathered] = WeakKeyDictionary()
 
     def stringWidth(self, text: str, size: float, encoding: str = "utf8") -> float:  # noqa: N802
@@ -94,7 +96,7 @@ class Typeface(TTFont):  # type: ignore[misc]
     ) -> list[tuple[int, bytes]]:
         """A line in parts of one font of the document each, from left to right: the font's number
         and the codes in it. Raises NoSignError."""
-        if self.own.plain.issuperset(text):
+        if self.own.plain.issuperset(text) and not self.own.from_right:
             return cast("list[tuple[int, bytes]]", super().splitString(text, doc, encoding))
         gathered = self._of_documents.setdefault(doc, _Gathered())
         parts: list[tuple[int, bytes]] = []

@@ -95,7 +95,8 @@ def holds(font: FontFile, sign: str) -> bool:
 
 @lru_cache(maxsize=1)
 def fonts_of_machine() -> tuple[FontFile, ...]:
-    """The faces in the folders where this system keeps fonts, plain styles first, by name."""
+    """The faces in the folders where this system keeps fonts, plain styles first, of these
+    those without serifs, by name."""
     files = {
         str(Path(folder, name))
         for top in _folders()
@@ -124,10 +125,10 @@ def _folders() -> list[Path]:
     return [*usual, Path(own, "fonts"), home / ".fonts"]
 
 
-def _plainness(path: str) -> tuple[int, int, str]:
+def _plainness(path: str) -> tuple[int, bool, bool, str]:
     name = Path(path).stem.lower()
     odd = sum(word in name for word in OTHER_STYLES)
-    return odd, "bold" in name, path
+    return odd, "bold" in name, "sans" not in name, path  # as our own type is
 
 
 def _faces_in(path: str) -> int:

@@ -41,6 +41,13 @@ def is_from_right(text: str) -> bool:
     return kinds[last + 1 : last + 2] != ["EN"] or "L" not in kinds[last:]
 
 
+def begins_from_right(text: str) -> bool:
+    """Whether words that stand by themselves are written from the right: their first letter is
+    (rules P2 and P3)."""
+    kinds = (bidirectional(sign) for sign in text)
+    return next((kind for kind in kinds if kind in ("L", *FROM_RIGHT)), "L") in FROM_RIGHT
+
+
 def line_levels(text: str) -> list[int]:
     """The embedding level of each sign of a line of a page. In a sentence from the left the number
     after a name from the right is the sentence's, `NAME 30 cm` and not `30 NAME cm`: a mark from

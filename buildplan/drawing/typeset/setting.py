@@ -22,7 +22,7 @@ from buildplan.drawing.typeset.font_files import (
     named_fonts,
     opened,
 )
-from buildplan.drawing.typeset.order import as_seen, line_levels, mirrored
+from buildplan.drawing.typeset.order import as_seen, levels, line_levels, mirrored
 from buildplan.language.messages import listing, message
 from buildplan.language.shown import sign_name
 from buildplan.language.told import NoSignError
@@ -30,16 +30,21 @@ from buildplan.language.told import NoSignError
 # Marks, and joiners, which are drawn with what stands before them.
 WITH_BEFORE = frozenset(("Mn", "Mc", "Me", "Cf"))
 UNSEEN = frozenset(("Cf", "Cc", "Zl", "Zp", "Cs"))
+# Signs that choose among the forms of what stands before them (Unicode Standard, 23.4); a font that
+# has one form alone draws that, and nothing for them.
+SELECTORS = frozenset(map(chr, (*range(0xFE00, 0xFE10), *range(0xE0100, 0xE01F0))))
 MOST_NAMED = 3  # signs that a message names
 
 
 @dataclass(frozen=True)
 class OwnFace:
-    """A face of ours: its file, whether it is bold, and the signs that it draws one by one."""
+    """A face of ours: its file, whether it is bold, and the signs that it draws one by one.
+    Lines of one that is `from_right` are written from the right, whatever they begin with."""
 
     file: FontFile
     bold: bool
     plain: frozenset[str]
+    from_right: bool = False
 
 
 @dataclass(frozen=True)
@@ -65,7 +70,7 @@ class Letterform:
 
 def _unset_signs(text: str, own: OwnFace) -> tuple[str, ...]:
     """The signs of a text that no font has, each once."""
-    signs = dict.fromkeys(sign for sign in text if not _is_unseen(sign) and sign not in own.plain)
+    signs = dict.fromkeys(sign for sign in text if not _is_undrawn(sign) and sign not in own.plain)
     fonts = _fonts(own) if signs else ()
     return tuple(sign for sign in signs if not any(holds(font, sign) for font in fonts))
 
@@ -90,8 +95,17 @@ def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str 
         )
     # a sign for each letter with its mark, where there is one
     text = "".join(sign for sign in unicodedata.normalize("NFC", text) if not _is_moving(sign))
-    places = line_levels(text)
+    places = levels(text, from_right=True) if own.from_right else line_levels(text)
     return tuple(_pieces(text, places, own))
+
+
+def set_shapes(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> Iterator[Letterform]:
+    """The same line with its plain text as shapes too. Raises NoSignError."""
+    for piece in set_line(text, own, named):
+        if isinstance(piece, str):
+            yield from _shapes(piece, own.file, turned=False)
+        else:
+            yield piece
 
 
 def _pieces(text: str, places: Sequence[int], own: OwnFace) -> Iterator[str | Letterform]:
@@ -126,7 +140,7 @@ def _by_font(run: str, own: OwnFace) -> Iterator[tuple[FontFile, str]]:
         return
     chosen: list[FontFile] = []
     for sign in run:
-        again = chosen and (_is_unseen(sign) or unicodedata.category(sign) in WITH_BEFORE)
+        again = chosen and (_is_undrawn(sign) or unicodedata.category(sign) in WITH_BEFORE)
         fitting = (font for font in (*chosen[-1:], *fonts) if holds(font, sign))
         chosen.append(chosen[-1] if again else next(fitting, own.file))
     for font, group in groupby(range(len(run)), chosen.__getitem__):
@@ -139,11 +153,15 @@ def _fonts(own: OwnFace) -> tuple[FontFile, ...]:
 
 
 def _has(font: FontFile, run: str) -> bool:
-    return all(_is_unseen(sign) or holds(font, sign) for sign in run)
+    return all(_is_undrawn(sign) or holds(font, sign) for sign in run)
 
 
 def _is_unseen(sign: str) -> bool:
     return unicodedata.category(sign) in UNSEEN
+
+
+def _is_undrawn(sign: str) -> bool:
+    return _is_unseen(sign) or sign in SELECTORS
 
 
 def _is_moving(sign: str) -> bool:

@@ -13,8 +13,12 @@ Cell = str | int | float | Decimal | None
 # A spreadsheet runs a cell that begins so as a formula (known as CSV injection, OWASP; from
 # memory). An apostrophe before it makes it text.
 FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
+# What begins like one, and what begins like one that has its apostrophe: that gets a further one,
+# so that what is read back is what was written.
+_FORMULA = re.compile(r"[\s']*[=+@＝＋－＠-]|[ ']*[\t\r\n]")
 # In countries that write 1,5 a semicolon parts cells, quotes or not; so may a tab or a line end.
-FORMULA_WITHIN = re.compile(r"([;\t\r\n]\s*)(?=[=+@＝＋－＠-])")
+_FORMULA_WITHIN = re.compile(r"([;\t\r\n]\s*)(?='*[=+@＝＋－＠-])")
+_TEXT_WITHIN = re.compile(r"([;\t\r\n]\s*)'(?='*[=+@＝＋－＠-])")
 # Spreadsheets tell UTF-8 by it; without it they take £ for two signs.
 BYTE_ORDER_MARK = "\ufeff"
 
@@ -39,6 +43,12 @@ def _cell(cell: Cell) -> str:
         return f"{cell:f}"
     if not isinstance(cell, str):
         return str(cell)
-    begun = any(text.startswith(FORMULA_SIGNS) for text in (cell, cell.lstrip()))
-    text = FORMULA_WITHIN.sub(r"\1'", cell)
-    return f"'{text}" if begun else text
+    text = _FORMULA_WITHIN.sub(r"\1'", cell)
+    return f"'{text}" if _FORMULA.match(cell) else text
+
+
+def read_cell(text: str) -> str:
+    """The text of a cell that `csv_bytes` has written, as it was before."""
+    if text.startswith("'") and _FORMULA.match(text[1:]):
+        text = text[1:]
+    return _TEXT_WITHIN.sub(r"\1", text)
