@@ -169,6 +169,8 @@ def _write_ties(design: Path, voice: Voice) -> None:
     from buildplan.fitting.written_ties import written_ties
     from buildplan.shape.constants import CONSTANTS
     from buildplan.source.file_changes import changed_text
+    from buildplan.source.file_text import text_of
+    from buildplan.source.whole_files import alone_in
 
     text, data = file_data(design)
     changes = written_ties(data, seated(read_design(design, CONSTANTS)).ties)
@@ -178,7 +180,15 @@ def _write_ties(design: Path, voice: Voice) -> None:
         return
     made, kept = changed_text(text, changes)
     lost = "" if kept else f"# {voice.say('Its comments could not be kept.')}\n"
-    write_whole(design, f"{lost}{made}".encode())
+    with alone_in(design.parent):
+        if text_of(design) != text:  # by an editor or a desk, while the ties were worked out
+            words = voice.say(
+                "{file} was changed meanwhile: nothing was written; run this again",
+                file=str(design),
+            )
+            aside(words)
+            raise typer.Exit(2)
+        write_whole(design, f"{lost}{made}".encode())
     answer(design)
 
 
