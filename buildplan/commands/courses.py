@@ -47,6 +47,7 @@ def course(
     Starts from the course that the design has, come round or not, and changes few cells.
     """
     from buildplan.commands.files import ProblemsFoundError, write_whole
+    from buildplan.design.measures import units_read
     from buildplan.drawing.forms import FORMS
     from buildplan.fitting.checking import data_of
     from buildplan.fitting.course_sheet import course_sheet
@@ -65,12 +66,12 @@ def course(
         listed = [_as_data(one, number, voice) for number, one in enumerate(found, 1)]
         answer_data(listed)
     elif found:
-        answer(_report(found, data["units"], voice))
+        answer(_report(found, units_read(voice, data["units"]), voice))
     if not found:
         _tell_none(design, data, voice)
         raise ProblemsFoundError
     if picture is not None:
-        sheet = course_sheet(found, data["units"], voice)
+        sheet = course_sheet(found, units_read(voice, data["units"]), voice)
         write_whole(picture, FORMS[picture.suffix.lower()](sheet))
         answer(picture, err=as_json)
     if out is not None:

@@ -24,8 +24,8 @@ from buildplan.commands.options import (
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
-    from buildplan.business.buying.money import Quote
-    from buildplan.business.quoting.offer import PricedPiece, QuotedPiece
+    from buildplan.business.quoting.offer import QuotedPiece
+    from buildplan.design.event import Event
 
 PiecesArgument = Annotated[
     list[Path],
@@ -95,11 +95,14 @@ def quote(
     for the customer show no cost and no margin; their total is the same.
     """
     from buildplan.booklet.office.quote_page import print_quote
-    from buildplan.business.quoting.offer import Offer, noted, party
+    from buildplan.business.quoting.offer import Offer, noted, party, priced_as_one
     from buildplan.business.quoting.quote_words import offer_as_data, offer_lines, quote_rows
     from buildplan.commands.files import asked, refuse_ending, write_whole
     from buildplan.commands.pieces import brand_of
+    from buildplan.commands.signs import signs_told_in_place
+    from buildplan.design.translating import translated_event
     from buildplan.document.paper import PAPERS
+    from buildplan.drawing.typeset.font_files import with_fonts
     from buildplan.source.csv_text import csv_bytes
 
     voice = Voice(language)
@@ -112,9 +115,10 @@ def quote(
     by = asked(partial(party, ""), sender.split(";"), voice)
     noted_as = asked(noted, number, voice, "--number"), asked(noted, date, voice, "--date")
     share = _deposit(deposit, voice)
-    pieces = _pieces(designs, hands, voice)
-    whole, lines = _priced(pieces, voice)
-    job = _job(designs, voice)
+    event = _event(designs, voice)
+    pieces = _pieces(_counted(designs, event), hands, voice)
+    whole, lines = asked(priced_as_one, pieces, voice)
+    job = "" if event is None else translated_event(event, voice.language).name
     offer = Offer(whole, lines, to, by, *noted_as, valid, share, job)
     made = pieces[0].made
     if csv is not None:
@@ -126,7 +130,11 @@ def quote(
     _refuse_problems(pieces, voice)
     if pdf is not None:
         seller = brand_of(made.design, Path(pieces[0].file), brand, voice)
-        write_whole(pdf, print_quote(offer, PAPERS[paper.value], seller, voice))
+        fonts = () if seller is None else seller.fonts
+        named = [(one.made.design, Path(one.file)) for one in pieces]
+        with with_fonts(fonts), signs_told_in_place(named):
+            page = print_quote(offer, PAPERS[paper.value], seller, voice)
+        write_whole(pdf, page)
         answer(pdf, err=as_json)
 
 
@@ -181,44 +189,34 @@ def _share_meant(number: Decimal) -> str:
     return "30%"
 
 
-def _pieces(paths: Sequence[Path], hands: Path | None, voice: Voice) -> list[QuotedPiece]:
-    """The pieces that are priced: of an event file all that it names."""
-    from buildplan.business.quoting.offer import QuotedPiece
-    from buildplan.commands.pieces import evaluation_of
+def _event(paths: Sequence[Path], voice: Voice) -> Event | None:
+    """The event that is priced; None where designs are."""
     from buildplan.design.event import EVENT_SUFFIX, read_event
-    from buildplan.design.measures import units_read
 
     events = [path for path in paths if path.name.endswith(EVENT_SUFFIX)]
     if events and len(paths) > 1:
         raise typer.BadParameter(voice.say("name one event file, or design files"))
-    if events:
-        named = read_event(events[0]).designs
-        counted = [(events[0].parent / one.design, one.count) for one in named]
-    else:
-        counted = [(path, 1) for path in paths]
+    return read_event(events[0]) if events else None
+
+
+def _counted(paths: Sequence[Path], event: Event | None) -> Sequence[tuple[Path, int]]:
+    """The design files that are priced, and how many are built of each."""
+    if event is None:
+        return [(path, 1) for path in paths]
+    return [(paths[0].parent / one.design, one.count) for one in event.designs]
+
+
+def _pieces(
+    counted: Sequence[tuple[Path, int]], hands: Path | None, voice: Voice
+) -> list[QuotedPiece]:
+    """The pieces that are priced."""
+    from buildplan.business.quoting.offer import QuotedPiece
+    from buildplan.commands.pieces import evaluation_of
+    from buildplan.design.measures import units_read
+
     pieces = []
     for path, count in counted:
         piece = evaluation_of(path, voice, hands=hands)
         told = replace(piece, units=units_read(voice, piece.units))
         pieces.append(QuotedPiece(str(path), told, count))
     return pieces
-
-
-def _job(paths: Sequence[Path], voice: Voice) -> str:
-    """What the pieces are for: the name of the event, empty where there is none."""
-    from buildplan.design.event import EVENT_SUFFIX, read_event
-    from buildplan.design.translating import translated_event
-
-    if not paths[0].name.endswith(EVENT_SUFFIX):
-        return ""
-    return translated_event(read_event(paths[0]), voice.language).name
-
-
-def _priced(pieces: Sequence[QuotedPiece], voice: Voice) -> tuple[Quote, tuple[PricedPiece, ...]]:
-    """The pieces priced as one job."""
-    from buildplan.business.quoting.offer import price_together, shared_list, terms_of
-    from buildplan.commands.files import asked
-
-    bought = shared_list(pieces)
-    currency, rates = asked(terms_of, pieces, voice)
-    return price_together(pieces, bought, currency, rates)

@@ -55,6 +55,7 @@ def shopping(
     from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import refuse_ending, without_events, write_whole
     from buildplan.commands.pieces import read_all
+    from buildplan.commands.signs import signs_told_in_place
     from buildplan.design.building import build_framework
     from buildplan.design.measures import units_read
     from buildplan.document.paper import PAPERS
@@ -71,7 +72,8 @@ def shopping(
     if csv is not None:
         write_whole(csv, csv_bytes(shopping_rows(found, voice)))
     if pdf is not None:
-        with with_fonts(fonts_of_designs((design, path) for path, design in read.items())):
+        named = [(design, path) for path, design in read.items()]
+        with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
             page = print_shopping(found, PAPERS[paper.value], voice)
         write_whole(pdf, page)
     answer("\n".join(shopping_lines(found, voice)))
@@ -97,6 +99,7 @@ def event(
     """
     from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import in_language, refuse_file_for_folder, write_whole
+    from buildplan.commands.signs import signs_told_in_place
     from buildplan.design.event import EVENT_SUFFIX, read_event
     from buildplan.design.translating import translated_event
     from buildplan.drawing.typeset.font_files import with_fonts
@@ -107,8 +110,8 @@ def event(
     name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
     plan = _plan(asked, file, paper, draft, hands, voice)
     paths = [file.parent / piece.design for piece in asked.designs]
-    named = ((copy.book.design, paths[copy.design]) for copy in _each_once(plan))
-    with with_fonts(fonts_of_designs(named)):
+    named = [(copy.book.design, paths[copy.design]) for copy in _each_once(plan)]
+    with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
         printed = _printed(plan, paper, voice)
     for what, ending, data in printed:
         written = out / f"{in_language(f'{name}-{what}', voice)}{ending}"
@@ -120,29 +123,23 @@ def _plan(
     asked: Event, file: Path, paper: PaperName, draft: bool, hands: Path | None, voice: Voice
 ) -> EventPlan:
     """The plan of an event, unless its pieces have problems or cannot be built from their steps."""
-    from buildplan.business.buying.shopping import ShoppedFor, shopping_list
-    from buildplan.business.events.event_plan import plan_event
+    from buildplan.business.events.event_plan import event_shopping, plan_event
     from buildplan.commands.files import ProblemsFoundError
     from buildplan.commands.pieces import book_of, read_all
     from buildplan.commands.rebuilding import rebuilds
-    from buildplan.design.building import build_framework
-    from buildplan.design.measures import units_read
     from buildplan.evaluation.expected_time import seconds_to_tell
     from buildplan.hands.reading import read_known
 
     paths = [file.parent / piece.design for piece in asked.designs]
     read = read_all(paths, partial(read_known, hands=hands), voice)
-    needed = [
-        ShoppedFor(str(path), design, build_framework(design), piece.count)
-        for (path, design), piece in zip(read.items(), asked.designs, strict=True)
-    ]
-    found = shopping_list(needed, units_read(voice, needed[0].design.units))
+    named = [(str(path), design) for path, design in read.items()]
+    bought = event_shopping(asked, named, voice)
     books = [
         book_of(path, voice, paper.value, edition="crew", hands=hands, seconds=seconds_to_tell)
         for path in paths
     ]
     _refuse_problems(file, paths, books, draft, voice)
-    plan = plan_event(asked, books, found, voice)
+    plan = plan_event(asked, books, bought, voice)
     built = [rebuilds(paths[one.design], one.book, one.words, voice) for one in _each_once(plan)]
     if not all(built):
         raise ProblemsFoundError
@@ -172,19 +169,12 @@ def _refuse_problems(
 
 def _printed(plan: EventPlan, paper: PaperName, voice: Voice) -> tuple[tuple[str, str, bytes], ...]:
     """What is written of an event: what it is, the ending of its name, and its bytes."""
-    from buildplan.booklet.office.event_booklet import print_event
-    from buildplan.booklet.office.event_load import load_rows
-    from buildplan.booklet.office.event_times import timetable_rows
-    from buildplan.business.buying.shopping import shopping_rows
-    from buildplan.business.events.loading import load_of, on_trips
+    from buildplan.booklet.office.event_booklet import event_tables, print_event
     from buildplan.document.paper import PAPERS
-    from buildplan.source.csv_text import csv_bytes
 
-    load = load_of(plan, voice)
-    plan = on_trips(plan, load)
+    page = print_event(plan, PAPERS[paper.value], voice)
+    tables = event_tables(plan, voice).items()
     return (
-        (f"event-{paper.value}", ".pdf", print_event(plan, PAPERS[paper.value], voice)),
-        ("shopping", ".csv", csv_bytes(shopping_rows(plan.shopping, voice))),
-        ("timetable", ".csv", csv_bytes(timetable_rows(plan, voice))),
-        ("load", ".csv", csv_bytes(load_rows(plan, load, voice))),
+        (f"event-{paper.value}", ".pdf", page),
+        *((what, ".csv", table) for what, table in tables),
     )

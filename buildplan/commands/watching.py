@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from buildplan.design.building import build_framework
-from buildplan.design.measures import size_words
+from buildplan.design.measures import size_words, units_read
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
@@ -59,7 +59,7 @@ def glance(path: Path, voice: Voice, known_constants: Collection[str] | None = N
     counts = balloon_counts(framework)
     of_each = ", ".join(f"{count} {key}" for key, count in counts.items() if count)
     size = " x ".join(
-        voice.tell(size_words(length, design.units))
+        voice.tell(size_words(length, units_read(voice, design.units)))
         for length in (shape.width_m, shape.height_m, shape.depth_m)
     )
     lines = [

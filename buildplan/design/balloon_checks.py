@@ -27,7 +27,16 @@ from buildplan.source.mistake import (
     shown,
 )
 from buildplan.source.partial_validation import Salvaged, mapping_in
-from buildplan.source.suggestions import Put, Remedy, Rename, Suggestion, TakeOut, by_hand, change
+from buildplan.source.suggestions import (
+    NOTHING,
+    Put,
+    Remedy,
+    Rename,
+    Suggestion,
+    TakeOut,
+    by_hand,
+    change,
+)
 
 Balloons = Mapping[str, Salvaged[Balloon]]
 
@@ -43,13 +52,16 @@ SLIPPED = 3  # a gauge so many times the nominal size: a point of that slipped
 LEAST_FILLED = 0.3
 
 
-def check_sizes(at: Path, balloon: Salvaged[Balloon], units: object) -> Iterator[Mistake]:
-    """What the sizes of a balloon, in the file's `units`, must agree on."""
+def check_sizes(
+    at: Path, balloon: Salvaged[Balloon], units: object, given: Mapping[str, object]
+) -> Iterator[Mistake]:
+    """What the sizes of a balloon, in the file's `units`, must agree on; `given` is what the file
+    says of it as it stands there."""
     part, right = balloon.part, balloon.right
     if right("nominal", "inflate_to") and part.inflate_to > part.nominal:
-        yield _gauge_over_nominal(at, part)
+        yield _gauge_over_nominal(at, part, units, given)
     elif right("kind", "nominal", "inflate_to") and _is_hardly_filled(part):
-        yield _hardly_filled(at, part, units)
+        yield _hardly_filled(at, part, units, given)
     measured = [
         name
         for name in ("tie_to_tie", "chain_of_ten")
@@ -67,7 +79,37 @@ def _is_hardly_filled(part: Balloon) -> bool:
     return part.is_strut and part.inflate_to < LEAST_FILLED * part.nominal
 
 
-def _gauge_over_nominal(at: Path, part: Balloon) -> Mistake:
+def _as_given(given: Mapping[str, object], key: str, length: float) -> str:
+    """A length as the file says it: with the unit that it names, if it does."""
+    said = given.get(key)
+    return said.strip() if isinstance(said, str) else f"{length:g}"
+
+
+def _in_other_units(
+    at: Path, part: Balloon, units: object, given: Mapping[str, object], key: str
+) -> Iterator[Remedy]:
+    """One of the two sizes of a balloon read as one in the other unit, where the file names no unit
+    beside it and it then fills, or is filled, as a balloon is."""
+    size = getattr(part, key)
+    read = {"cm": CM_PER_INCH * size, "in": size / CM_PER_INCH}.get(str(units))
+    if read is None or isinstance(given.get(key), str):
+        return
+    right = round(read, 1)
+    filled = right / part.nominal if key == "inflate_to" else part.inflate_to / right
+    if LEAST_FILLED <= filled <= 1.0:
+        words = (
+            message("{gauge} in are {cm} cm: write {cm}", gauge=f"{size:g}", cm=f"{right:g}")
+            if units == "cm"
+            else message(
+                "{cm} cm are {inches} in: write {inches}", cm=f"{size:g}", inches=f"{right:g}"
+            )
+        )
+        yield Remedy(words, (Put((*at, key), right),))
+
+
+def _gauge_over_nominal(
+    at: Path, part: Balloon, units: object, given: Mapping[str, object]
+) -> Mistake:
     larger = ceil(1.5 * part.inflate_to)
     two_thirds = float(f"{part.nominal * 2 / 3:.3g}")
     other_bag = Remedy(
@@ -84,46 +126,43 @@ def _gauge_over_nominal(at: Path, part: Balloon) -> Mistake:
         (Put((*at, "inflate_to"), two_thirds),),
     )
     slipped = part.inflate_to > SLIPPED * part.nominal
+    # a gauge in centimetres of a file in inches, or a bag in inches of one in centimetres
+    slip = "inflate_to" if units == "in" else "nominal"
+    in_others = _in_other_units(at, part, units, given, slip)
     return Mistake(
         FileKind.GAUGE_OVER_NOMINAL,
         (*at, "inflate_to"),
         message(
             "inflate_to {gauge} is more than the balloon's nominal size {nominal}",
-            gauge=f"{part.inflate_to:g}",
-            nominal=f"{part.nominal:g}",
+            gauge=_as_given(given, "inflate_to", part.inflate_to),
+            nominal=_as_given(given, "nominal", part.nominal),
         ),
-        Suggestion(ways=(other_bag, other_gauge) if slipped else (other_gauge, other_bag)),
+        Suggestion(
+            ways=(
+                *in_others,
+                *((other_bag, other_gauge) if slipped else (other_gauge, other_bag)),
+            )
+        ),
     )
 
 
-def _hardly_filled(at: Path, part: Balloon, units: object) -> Mistake:
+def _hardly_filled(at: Path, part: Balloon, units: object, given: Mapping[str, object]) -> Mistake:
     """A gauge in inches on a balloon in centimetres, or the like."""
-    gauge, nominal = f"{part.inflate_to:g}", f"{part.nominal:g}"
     usual = float(f"{part.nominal * 2 / 3:.3g}")
-    in_cm, in_inches = round(CM_PER_INCH * part.inflate_to, 1), round(part.nominal / CM_PER_INCH, 1)
-    ways = [
-        Remedy(
-            message("size it to {usual} (common practice: about two thirds)", usual=f"{usual:g}"),
-            (Put((*at, "inflate_to"), usual),),
-        )
-    ]
-    if units == "cm" and LEAST_FILLED * part.nominal <= in_cm <= part.nominal:
-        words = message("{gauge} in are {cm} cm: write {cm}", gauge=gauge, cm=f"{in_cm:g}")
-        ways.insert(0, Remedy(words, (Put((*at, "inflate_to"), in_cm),)))
-    if units == "in" and part.inflate_to <= in_inches:
-        words = message(
-            "{cm} cm are {inches} in: write {inches}", cm=nominal, inches=f"{in_inches:g}"
-        )
-        ways.insert(0, Remedy(words, (Put((*at, "nominal"), in_inches),)))
+    two_thirds = Remedy(
+        message("size it to {usual} (common practice: about two thirds)", usual=f"{usual:g}"),
+        (Put((*at, "inflate_to"), usual),),
+    )
+    slip = "inflate_to" if units == "cm" else "nominal"
     return Mistake(
         FileKind.HARDLY_FILLED,
         (*at, "inflate_to"),
         message(
             "inflate_to {gauge} hardly fills a balloon of nominal size {nominal}",
-            gauge=gauge,
-            nominal=nominal,
+            gauge=_as_given(given, "inflate_to", part.inflate_to),
+            nominal=_as_given(given, "nominal", part.nominal),
         ),
-        Suggestion(ways=tuple(ways)),
+        Suggestion(ways=(*_in_other_units(at, part, units, given, slip), two_thirds)),
     )
 
 
@@ -217,8 +256,21 @@ def references(top: Mapping[str, object]) -> Iterator[Reference]:
             yield Reference((table, key), key, None, table)
 
 
-def check_reference(reference: Reference, balloons: Balloons) -> Iterator[Mistake]:
-    """Whether there is the balloon that is named, and it is of a kind that belongs there."""
+def kinds_wanted(places: Iterable[Reference]) -> Mapping[str, frozenset[str]]:
+    """The kinds of balloon that places want of each key that they name."""
+    found: dict[str, frozenset[str]] = {}
+    for one in places:
+        if isinstance(one.key, str) and one.kind is not None:
+            found[one.key] = found.get(one.key, frozenset()) | {one.kind}
+    return found
+
+
+def check_reference(
+    reference: Reference, balloons: Balloons, wanted: Mapping[str, frozenset[str]]
+) -> Iterator[Mistake]:
+    """Whether there is the balloon that is named, and it is of a kind that belongs there; `wanted`
+    are the kinds that all places want of it. What all of them want otherwise is of a wrong kind
+    itself, and what others want otherwise is not proposed here."""
     key, kind = reference.key, reference.kind
     if not isinstance(key, str):
         return
@@ -226,7 +278,8 @@ def check_reference(reference: Reference, balloons: Balloons) -> Iterator[Mistak
         name
         for name, balloon in balloons.items()
         if kind is None
-        or (balloon.right("kind") and balloon.part.is_strut == BALLOON_KINDS[kind].is_strut)
+        or not balloon.right("kind")
+        or balloon.part.is_strut == BALLOON_KINDS[kind].is_strut
     ]
     if key not in balloons:
         yield Mistake(
@@ -235,13 +288,20 @@ def check_reference(reference: Reference, balloons: Balloons) -> Iterator[Mistak
             message("there is no balloon {key}", key=shown(key)),
             reference.leads_to(fitting or balloons, _called(key, fitting, balloons)),
         )
-    elif balloons[key].right("kind") and key not in fitting:
+    elif kind is not None and balloons[key].right("kind") and key not in fitting:
         wrong = BALLOON_KINDS[balloons[key].part.kind].words.not_for
         yield Mistake(
             FileKind.WRONG_KIND_OF_BALLOON,
             reference.at,
             message(wrong, key=shown(key), use=message(reference.use)),
-            _use(reference.at, fitting)
+            _of_kind(
+                reference.at,
+                key,
+                kind,
+                [one for one in fitting if kind in wanted.get(one, {kind})],
+            )
+            if wanted.get(key) == frozenset({kind})
+            else _use(reference.at, fitting)
             if fitting
             else by_hand(message("add a balloon of {right}", right=f"kind: {kind}")),
         )
@@ -259,3 +319,12 @@ def _use(at: Path, fitting: Sequence[str]) -> Suggestion:
     """A suggestion to name one of these balloons at `at`; which of several, a person says."""
     words = message("use {names}", names=listed(map(key_in_words, fitting), "or"))
     return change(words, Put(at, fitting[0])) if len(fitting) == 1 else by_hand(words)
+
+
+def _of_kind(at: Path, key: str, kind: str, others: Sequence[str]) -> Suggestion:
+    """A suggestion to make a balloon one of that kind, or to name one of others at `at`."""
+    made = message("make {key} a balloon of {right}", key=key, right=f"kind: {kind}")
+    other = _use(at, others) if others else NOTHING
+    return Suggestion(
+        other.words, (Remedy(made, (Put(("balloons", key, "kind"), kind),)), *other.ways)
+    )

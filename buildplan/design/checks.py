@@ -13,6 +13,7 @@ from buildplan.design.balloon_checks import (
     Balloons,
     check_reference,
     check_sizes,
+    kinds_wanted,
     references,
 )
 from buildplan.design.money_checks import check_money
@@ -52,10 +53,13 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
     balloons = {
         key: salvage(Balloon, value) for key, value in mapping_in(top.get("balloons")).items()
     }
-    yield from _check_balloons(balloons, top.get("units"))
+    as_given = mapping_in(mapping_in(data).get("balloons"))
+    yield from _check_balloons(balloons, top.get("units"), as_given)
     if balloons:
-        for reference in references(top):
-            yield from check_reference(reference, balloons)
+        places = list(references(top))
+        wanted = kinds_wanted(places)
+        for reference in places:
+            yield from check_reference(reference, balloons, wanted)
     if "build" in top:
         yield from _check_pattern(build)
     colours = mapping_in(top.get("colour_pattern"))
@@ -79,12 +83,14 @@ def check(data: object, known_constants: Collection[str] | None = None) -> Itera
                 )
 
 
-def _check_balloons(balloons: Balloons, units: object) -> Iterator[Mistake]:
+def _check_balloons(
+    balloons: Balloons, units: object, as_given: Mapping[str, object]
+) -> Iterator[Mistake]:
     together = list(check_units(balloons, units))
     told_of_all = {one.kind for one in together}
     yield from together
     for key, balloon in balloons.items():
-        for one in check_sizes(("balloons", key), balloon, units):
+        for one in check_sizes(("balloons", key), balloon, units, mapping_in(as_given.get(key))):
             if one.kind not in told_of_all:
                 yield one
 

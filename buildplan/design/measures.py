@@ -133,7 +133,12 @@ def parse_speed(text: str) -> float:
 
 
 def speed_words(speed_m_per_s: float, units: Units) -> Message:
-    """A speed in the reader's units: `4 mph` or `7 km/h`."""
-    if units == "in":
-        return message("{speed} mph", speed=round(speed_m_per_s / METRES_PER_SECOND["mph"]))
-    return message("{speed} km/h", speed=round(speed_m_per_s / METRES_PER_SECOND["km/h"]))
+    """A speed in the reader's units: `4 mph` or `7 km/h`; one that is hardly any `under 1 mph`."""
+    unit = "mph" if units == "in" else "km/h"
+    speed = round(speed_m_per_s / METRES_PER_SECOND[unit])
+    said = (
+        message("{speed} mph", speed=max(speed, 1))
+        if unit == "mph"
+        else message("{speed} km/h", speed=max(speed, 1))
+    )
+    return said if speed else message("under {speed}", speed=said)

@@ -259,8 +259,11 @@ def _keys_of(root: Node, form: type[FileModel], file: str) -> Keys:
             line=root.mark[0],
         )
         raise UnreadableDesignError(file, problem)
+    # a name alone makes no brand file: beside keys of this form the first of these was forgotten
+    forgotten = not ({*form.model_fields} - {*Brand.model_fields}).isdisjoint(root.nodes)
     for other in KIND_OF_FILE:
-        if other in root.nodes and first not in root.nodes:
+        named = other in root.nodes and not (other == "name" and forgotten)
+        if named and first not in root.nodes:
             problem = Problem(
                 FileKind.ANOTHER_KIND_OF_FILE,
                 message(

@@ -5,22 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from buildplan.booklet.common.book import Book, gather_book
-from buildplan.booklet.office.event_booklet import print_event
-from buildplan.booklet.office.event_load import load_rows
-from buildplan.booklet.office.event_times import timetable_rows
+from buildplan.booklet.office.event_booklet import event_tables, print_event
 from buildplan.booklet.office.gallery import Exhibit, print_gallery
 from buildplan.booklet.office.quote_page import print_quote
 from buildplan.booklet.office.shopping_page import print_shopping
 from buildplan.business.buying.shopping import ShoppedFor, shopping_list, shopping_rows
 from buildplan.business.copies.brand import branding, fonts_of_designs
-from buildplan.business.events.event_plan import plan_event
-from buildplan.business.events.loading import load_of
+from buildplan.business.events.event_plan import event_shopping, plan_event
 from buildplan.business.quoting.offer import (
     Offer,
     QuotedPiece,
-    price_together,
-    shared_list,
-    terms_of,
+    priced_as_one,
 )
 from buildplan.business.quoting.quote_words import quote_rows
 from buildplan.design.building import build_framework
@@ -59,12 +54,11 @@ def quote(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     """Pages for the customer, and a table of what the price is made of."""
     path = path_of(task)
     pieces = list(_quoted(task, voice, show))
-    currency, rates = terms_of(pieces)
+    priced, lines = priced_as_one(pieces)
     for one in pieces:
         if one.made.facts.problems:
             raise DesignProblemsError(one.file, one.made.facts.problems, one.made.design.name)
-    made, bought = pieces[0].made, shared_list(pieces)
-    priced, lines = price_together(pieces, bought, currency, rates)
+    made = pieces[0].made
     offer = with_terms(Offer(priced, lines), task.wishes)
     seller = brand_in(task, voice.language) if task.brand else None
     if seller is None and made.design.brand is not None:
@@ -134,12 +128,8 @@ def event(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     paths = [file.parent / piece.design for piece in asked.designs]
     designs = [read_known(path, voice) for path in paths]
     books = _books_of(designs, task, voice, show)
-    needed = [
-        ShoppedFor(str(path), design, build_framework(design), piece.count)
-        for path, design, piece in zip(paths, designs, asked.designs, strict=True)
-    ]
-    found = shopping_list(needed, units_read(voice, designs[0].units))
-    plan = plan_event(asked, books, found, voice)
+    named = list(zip(map(str, paths), designs, strict=True))
+    plan = plan_event(asked, books, event_shopping(asked, named, voice), voice)
     for copy in plan.copies:
         if copy.number == 1:
             book = copy.book
@@ -147,12 +137,8 @@ def event(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     with with_fonts(fonts_of_designs(zip(designs, paths, strict=True))):
         page = print_event(plan, PAPERS[task.paper], voice)
     yield f"{stem_in(f'{name}-event-{task.paper}', voice)}.pdf", page
-    for what, rows in (
-        ("shopping", shopping_rows(found, voice)),
-        ("timetable", timetable_rows(plan, voice)),
-        ("load", load_rows(plan, load_of(plan, voice), voice)),
-    ):
-        yield f"{stem_in(f'{name}-{what}', voice)}.csv", csv_bytes(rows)
+    for what, table in event_tables(plan, voice).items():
+        yield f"{stem_in(f'{name}-{what}', voice)}.csv", table
 
 
 def _books_of(designs: Sequence[Design], task: PrintWork, voice: Voice, show: Show) -> list[Book]:

@@ -22,6 +22,10 @@ from buildplan.source.problems import DesignProblemsError, Problem, ProblemKind
 
 Tie = TypeVar("Tie")
 
+# What the ties of a part stand for once they are known. That it stands on others stays: whether it
+# came to their middle is told on the solved piece.
+SPELLED_OUT = {key: None for key in PLACES if key != "on"} | {"lower": 0}
+
 Pairs = tuple[tuple[str, str], ...]
 
 
@@ -80,7 +84,7 @@ def seated(design: Design) -> Seated:
     framework = build_framework(tied)
     settings = Settings(constants=constants_with(design.constants))
     found = ties_worked_out(framework, shapes_of_parts(framework, settings), seats)
-    plain = [one.model_copy(update=dict.fromkeys(PLACES) | {"lower": 0}) for one in parts]
+    plain = [one.model_copy(update=SPELLED_OUT) for one in parts]
     ties = ties_with(assembly.ties, [pair for pairs in found.ties.values() for pair in pairs])
     whole = Assembly.model_construct(parts=plain, ties=ties, lock=assembly.lock)
     own = {(name,): pairs for name, pairs in found.ties.items()}

@@ -45,6 +45,8 @@ def as_wide(data: Data, piece: Measured) -> Iterator[Remedy]:
 def odd_or_even(data: Data, piece: Measured) -> Iterator[Remedy]:
     """What stands off the middle, or what carries it, a balloon wider."""
     for one in off_the_middle(piece.framework, piece.shape):
+        if one.far:
+            continue
         yield from _wider(data, (*one.carriers, one.name), 1)
 
 

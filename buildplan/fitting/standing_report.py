@@ -3,6 +3,7 @@ bears, how it gives, and the work it takes."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 
 from buildplan.design.measures import Units, length_words, size_words
@@ -18,7 +19,9 @@ from buildplan.evaluation.figures import (
 from buildplan.fitting.mending import Stiffer
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
+from buildplan.shape.advice import FALLEN_SHARE
 from buildplan.shape.holding import conditions
+from buildplan.shape.model import Estimate
 from buildplan.shape.whereabouts import group_words
 
 Row = tuple[str, str]
@@ -128,29 +131,45 @@ def _reach_with_m(piece: Evaluation, base_kg: float) -> float:
 
 def _gives(piece: Evaluation, voice: Voice) -> Iterator[Row]:
     """How far it sags, and how stiff it is."""
-    units = piece.units
     sag, stiffness = piece.examination.sag, piece.examination.stiffness
-    words = (
-        voice.say("not found: the search was cut short")
-        if sag is None
-        else voice.say(
-            "{length} at the top under its own weight ({low} to {high}, estimate)",
-            length=length_words(sag.value, units),
-            low=length_words(sag.low, units),
-            high=length_words(sag.high, units),
-        )
-    )
     if not piece.shape.holding.hung:  # what hangs does not sag at its top
-        yield voice.say("Sags"), words
-    words = voice.say(
-        "{bare} loose movements of the bare links; {crowded} left when the balloons crowd, "
+        yield voice.say("Sags"), _sag_words(piece, sag, voice)
+    words = voice.say_count(
+        "{number} loose movement of the bare links; {crowded} left when the balloons crowd, "
         "{locked} with the locks",
-        bare=piece.facts.mechanisms,
+        "{number} loose movements of the bare links; {crowded} left when the balloons crowd, "
+        "{locked} with the locks",
+        piece.facts.mechanisms,
         crowded=stiffness.folds,
         locked=stiffness.folds_locked,
     )
     yield voice.say("Stiffness"), words
     yield "", voice.say("it gives most at {joints}", joints=", ".join(stiffness.locked.joints))
+
+
+def _sag_words(piece: Evaluation, sag: Estimate | None, voice: Voice) -> str:
+    """How far the top sinks; what sinks so far that it has fallen is said to fall."""
+    if sag is None:
+        return voice.say("not found: the search was cut short")
+    held = piece.shape.holding.fixed
+    fallen_m = math.inf if held else FALLEN_SHARE * piece.shape.height_m
+    if sag.value > fallen_m:
+        return voice.say("it does not hold itself up (estimate)")
+    lengths = {
+        "length": length_words(sag.value, piece.units),
+        "low": length_words(sag.low, piece.units),
+    }
+    if sag.high > fallen_m:
+        return voice.say(
+            "{length} at the top under its own weight ({low} at least, or it does not hold itself "
+            "up, estimate)",
+            **lengths,
+        )
+    return voice.say(
+        "{length} at the top under its own weight ({low} to {high}, estimate)",
+        **lengths,
+        high=length_words(sag.high, piece.units),
+    )
 
 
 def _stiffer(stiffer: Stiffer, voice: Voice) -> str:

@@ -135,7 +135,16 @@ def _piece(part: Part, piece: Part, braces: int, cells: int) -> Part:
         piece.mirrored != (part.mirrored and bool(piece.name)),
         tuple(part_joint(part.name, joint) for joint in piece.stand_on),
         drawing if piece.drawing else "",
+        _set_on(part, piece),
     )
+
+
+def _set_on(part: Part, piece: Part) -> tuple[str, ...]:
+    """The parts that a piece of a part is set on: those of the part, where the piece is all of it
+    or a letter of it; else its own, which are within the part."""
+    if not piece.name or (piece.drawing and not piece.on):
+        return part.on
+    return tuple(part_joint(part.name, name) for name in piece.on)
 
 
 def _links_between(part: Part) -> list[Link]:

@@ -200,13 +200,15 @@ class Part:
     """A part of an assembly: a piece of its own, its joints, chains, braces and cells named and
     numbered as in the whole. `mirrored` says that it is built left to right; `stand_on` are the
     joints that it is to be upright on, none if its own pattern says. Parts of one `drawing` keep
-    the places to one another at which they are laid."""
+    the places to one another at which they are laid. `on` are the parts that it is said to stand
+    on, in their middle; none where ties alone say where it goes."""
 
     name: str
     framework: Framework
     mirrored: bool = False
     stand_on: tuple[str, ...] = ()
     drawing: str = ""
+    on: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -115,10 +115,25 @@ def folded_up(context: Context, step: Step) -> str:
 
 
 def _bind(context: Context, joints: Sequence[str]) -> str:
-    """Holding joints that have no lock: free ends that are tied in hold by themselves."""
-    if all(context.piece.passing[joint][1] for joint in joints):
+    """Holding joints that have no lock."""
+    if not _come_apart(context, joints):
         return ""
     return context.voice.say("Bind the knots fast with a strip of latex.")
+
+
+def _come_apart(context: Context, joints: Sequence[str]) -> bool:
+    """Whether some joints without a lock need binding: free ends that are tied in hold by
+    themselves."""
+    return not all(context.piece.passing[joint][1] for joint in joints)
+
+
+def is_bound(context: Context, step: Step) -> bool:
+    """Whether joints that meet in a step are bound with a strip of latex."""
+    joins = step.of_kind(Kind.JOIN)
+    if step.kind is not Kind.JOIN or step.locks:
+        return False
+    tied_parts = len(joins[0].joints) > 1
+    return tied_parts or _come_apart(context, [one.joints[0] for one in joins])
 
 
 def meeting(context: Context, joints: Sequence[str]) -> list[str]:

@@ -121,6 +121,12 @@ def waiting(context: Context, step: Step) -> list[str]:
     return waits
 
 
+def held_for_long(context: Context, step: Step) -> bool:
+    """Whether a strip of latex holds joints of a step whose lock waits for a brace that is far
+    on."""
+    return step.kind is Kind.BRACE and bool(_later(context, step)[1])
+
+
 def _later(context: Context, step: Step) -> tuple[Mapping[int, list[str]], set[int]]:
     """The joints of a step whose lock waits for a brace of a later one, by its number, and those
     numbers that are far on."""

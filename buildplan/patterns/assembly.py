@@ -43,6 +43,7 @@ def _built(assembly: Assembly, making: Making) -> Framework:
                 framework=making.part(part.build, part.colour_pattern),
                 mirrored=part.mirrored,
                 stand_on=(stand_on,) if isinstance(stand_on, str) else tuple(stand_on),
+                on=part.places.get("on", ()),
             )
         )
     by_balloon = [tie for tie in assembly.ties if isinstance(tie, TieByBalloon)]

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from pydantic import ValidationError
 
 from buildplan.framework.model import Framework
 from buildplan.language.messages import mark, message
 from buildplan.patterns.figure_cells import (
+    Clash,
     NoSuchSideError,
     cell_count,
     cells_of,
@@ -58,6 +59,23 @@ def _built(figure: Figure, making: Making) -> Framework:
     return build_flat(making.name, making.balloons, figure, drawn, 0.0, reads=False)
 
 
+# Why a cell cannot lie where it does, and what would be right.
+CLASHES: Mapping[Clash, tuple[str, str]] = {
+    Clash.ON_ANOTHER: (
+        mark("cell {cell} of stroke {stroke} lies on another cell"),
+        mark("lead the stroke another way"),
+    ),
+    Clash.AT_A_JOINT: (
+        mark("cell {cell} of stroke {stroke} meets another at a joint alone"),
+        mark("cells meet side to side: put a cell between them, or lead the stroke another way"),
+    ),
+    Clash.SHUTS_IN: (
+        mark("cell {cell} of stroke {stroke} shuts in a joint, which has cells all round it"),
+        mark("every joint lies on an outline: leave out one of the cells about it"),
+    ),
+}
+
+
 def _check(given: Given, whole: Whole) -> Iterator[Mistake]:
     figure = _read(given)
     if figure is not None:
@@ -80,23 +98,15 @@ def _wrong(figure: Figure) -> Iterator[Mistake]:
     except NoSuchSideError as error:
         yield _no_side(figure, error.stroke)
         return
-    cell = in_the_way(sheet)
-    if cell is not None:
+    found = in_the_way(sheet)
+    if found is not None:
+        cell, why = found
+        said, right = CLASHES[why]
         yield Mistake(
             FileKind.CELL_IN_THE_WAY,
             (*at, cell.stroke, "cells"),
-            message(
-                "cell {cell} of stroke {stroke} cannot lie where it does: it is on another, meets "
-                "others at a joint alone, or shuts a joint in",
-                cell=cell.number + 1,
-                stroke=cell.stroke + 1,
-            ),
-            by_hand(
-                message(
-                    "lead the stroke another way: cells meet side to side, and every joint lies on "
-                    "an outline"
-                )
-            ),
+            message(said, cell=cell.number + 1, stroke=cell.stroke + 1),
+            by_hand(message(right)),
         )
 
 

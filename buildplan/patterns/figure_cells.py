@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from enum import Enum, auto
 from math import radians
 
 import numpy as np
@@ -40,6 +41,15 @@ class NoSuchSideError(Exception):
     def __init__(self, stroke: int) -> None:
         super().__init__(f"stroke {stroke}")
         self.stroke = stroke
+
+
+class Clash(Enum):
+    """Why a cell cannot be where it is: it lies on another, meets others at a joint alone, or shuts
+    a joint in, so that no outline reaches it."""
+
+    ON_ANOTHER = auto()
+    AT_A_JOINT = auto()
+    SHUTS_IN = auto()
 
 
 @dataclass(frozen=True)
@@ -137,18 +147,21 @@ def corners_on(sheet: FigureSheet, start: Ends, square: bool) -> tuple[int, ...]
     return (left, sheet.joint(at_left + across * _TURN_60), right)
 
 
-def in_the_way(sheet: FigureSheet) -> LaidCell | None:
-    """The first cell that cannot be where it is: it lies on another, meets others at a joint alone,
-    or shuts a joint in, so that no outline reaches it. None where all can."""
+def in_the_way(sheet: FigureSheet) -> tuple[LaidCell, Clash] | None:
+    """The first cell that cannot be where it is, and why. None where all can."""
     taken: set[Ends] = set()
     for cell in sheet.cells:
         sides = set(sides_of(cell.corners))
         if taken & sides:
-            return cell
+            return cell, Clash.ON_ANOTHER
         taken |= sides
     passed = Counter(a for a, b in taken if (b, a) not in taken)
     wrong = {a for a, _ in taken if passed[a] != 1}
-    return next((cell for cell in reversed(sheet.cells) if wrong & set(cell.corners)), None)
+    for cell in reversed(sheet.cells):
+        at = wrong & set(cell.corners)
+        if at:
+            return cell, Clash.AT_A_JOINT if max(passed[a] for a in at) else Clash.SHUTS_IN
+    return None
 
 
 def sides_of(corners: Sequence[int]) -> Iterator[Ends]:

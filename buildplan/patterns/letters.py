@@ -13,7 +13,7 @@ from buildplan.patterns.letter_colours import COLOURS
 from buildplan.patterns.letter_frames import build_letters
 from buildplan.patterns.letter_keys import Letters, in_capitals
 from buildplan.patterns.letter_rows import cells_high, letter_joints
-from buildplan.patterns.lettering import HEIGHTS, can_draw
+from buildplan.patterns.lettering import HEIGHTS, SIGN_OVER, can_draw
 from buildplan.patterns.pattern import (
     EXTRA,
     LOCK,
@@ -27,8 +27,9 @@ from buildplan.patterns.pattern import (
 )
 from buildplan.patterns.pattern_joints import first_to_last
 from buildplan.source.kinds import FileKind
+from buildplan.source.lengths import tie_to_tie
 from buildplan.source.mistake import Mistake, listed
-from buildplan.source.suggestions import Put, Remedy, Suggestion, TakeOut, change
+from buildplan.source.suggestions import Change, Put, Remedy, Suggestion, TakeOut, change
 
 
 def _undrawn(text: str, cells: int) -> list[str]:
@@ -77,12 +78,20 @@ def _check(letters: Given, whole: Whole) -> Iterator[Mistake]:
                 )
             ),
         )
+    height, link_length = letters.get("height"), _link_length(letters, whole)
+    if cells is None and isinstance(height, int | float) and link_length is not None:
+        cells = cells_high(height, link_length)
+        if abs((cells + SIGN_OVER) * link_length - height) > link_length:
+            # farther than half way to those of other cells: there are none so high
+            drawn = [one for one in HEIGHTS if not _undrawn(str(text), one)] or HEIGHTS
+            yield _not_so_high(height, min(drawn) if cells < max(drawn) else cells, link_length)
+            return
     if isinstance(text, str) and cells in HEIGHTS:
         for one in _undrawn(text, int(str(cells))):
             if one in GLYPHS:
                 yield Mistake(
                     FileKind.LETTER_TOO_LOW,
-                    (*at, "cells"),
+                    (*at, "cells" if height is None else "height"),
                     message(
                         "{letter} cannot be had {cells} cells high: its stems would run into one "
                         "another",
@@ -91,9 +100,65 @@ def _check(letters: Given, whole: Whole) -> Iterator[Mistake]:
                     ),
                     change(
                         message("make the letters {cells} cells high or more", cells=HEIGHTS[1]),
-                        Put((*at, "cells"), HEIGHTS[1]),
+                        *_so_many_cells(HEIGHTS[1], height is not None),
                     ),
                 )
+
+
+def _link_length(letters: Given, whole: Whole) -> float | None:
+    """The length of the links of outlines between their knots, in the file's units, if it can be
+    told."""
+    long = letters.get("long")
+    balloon = whole.balloons.get(long) if isinstance(long, str) else None
+    lengths = ("kind", "inflate_to", "tie_to_tie", "chain_of_ten")
+    return None if balloon is None or not balloon.right(*lengths) else tie_to_tie(balloon.part)[0]
+
+
+def _so_many_cells(cells: int, height_given: bool) -> Iterator[Change]:
+    at = ("build", "letters")
+    if height_given:
+        yield TakeOut((*at, "height"))
+    yield Put((*at, "cells"), cells)
+
+
+def _not_so_high(height: float, cells: int, link_length: float) -> Mistake:
+    """A height that letters of these links do not come near; they are so many cells high at the
+    nearest."""
+    stand = (cells + SIGN_OVER) * link_length
+    asked, nearest = f"{height:g}", f"{stand:.4g}"
+    return Mistake(
+        FileKind.LETTERS_NOT_SO_HIGH,
+        ("build", "letters", "height"),
+        message(
+            "letters {height} high cannot be had of these links: the lowest, {cells} cells, stand "
+            "{nearest} high",
+            height=asked,
+            cells=cells,
+            nearest=nearest,
+        )
+        if stand > height
+        else message(
+            "letters {height} high cannot be had of these links: the highest, {cells} cells, stand "
+            "{nearest} high",
+            height=asked,
+            cells=cells,
+            nearest=nearest,
+        ),
+        Suggestion(
+            (
+                message(
+                    "links of {length} from knot to knot would make them so high",
+                    length=f"{height / (cells + SIGN_OVER):.3g}",
+                ),
+            ),
+            (
+                Remedy(
+                    message("make the letters {cells} cells high", cells=cells),
+                    tuple(_so_many_cells(cells, height_given=True)),
+                ),
+            ),
+        ),
+    )
 
 
 def _more_cells(data: Given, factor: float) -> Iterator[Put]:

@@ -83,9 +83,9 @@ def repeated(framework: Framework, groups: Sequence[Group]) -> Mapping[int, int]
     equal = equal_parts(framework)
     steps: dict[str, list[int]] = {}
     for number, group in enumerate(groups, 1):
-        part = _part_of(framework, group)
-        if part is not None:
-            steps.setdefault(part.name, []).append(number)
+        part = part_built(framework, group)
+        if part:
+            steps.setdefault(part, []).append(number)
     found: dict[int, int] = {}
     for name, other in equal.items():
         ours, theirs = steps.get(name, []), steps.get(other, [])
@@ -94,20 +94,21 @@ def repeated(framework: Framework, groups: Sequence[Group]) -> Mapping[int, int]
     return found
 
 
-def _part_of(framework: Framework, group: Group) -> Part | None:
-    """The part that a step on the piece is at; None of what ties parts or comes before them."""
+def part_built(framework: Framework, group: Group) -> str:
+    """The name of the part that a step on the piece is at; empty of what ties parts or comes before
+    them."""
     on_it = (Kind.LAY, Kind.JOIN)  # a corner that is brought together brings nothing, nor a lock
     if not any(operation.adds or operation.kind in on_it for operation in group.operations):
-        return None
+        return ""
     if group.kind not in (Kind.LAY, Kind.BRACE, Kind.SINGLE, Kind.JOIN, Kind.TURN_OVER):
-        return None
+        return ""
     parts = {
-        part.name: part
+        part.name
         for operation in group.operations
         for joint in operation.joints
         if (part := framework.part_at(joint)) is not None
     }
-    return next(iter(parts.values())) if len(parts) == 1 else None
+    return parts.pop() if len(parts) == 1 else ""
 
 
 def _work(group: Group) -> Hashable:

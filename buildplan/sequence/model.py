@@ -136,7 +136,8 @@ class Step:
     the same moves at other joints, or None. Side work can go on at the same time as the steps
     about it: `side_work` is the first step of the main line that needs it, None for the main line
     itself. `repeats` is the number of the step that this one does again at an equal part, joint for
-    joint, or None.
+    joint, or None; `part` is the name of the part that it builds, empty of what ties parts or comes
+    before them.
     """
 
     number: int
@@ -153,6 +154,7 @@ class Step:
     alike: int | None = None
     side_work: int | None = None
     repeats: int | None = None
+    part: str = ""
 
     @cached_property
     def operations(self) -> tuple[Operation, ...]:

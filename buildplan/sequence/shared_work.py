@@ -126,11 +126,12 @@ def _is_a_lock(work: Work) -> bool:
 
 def _places(steps: Sequence[Step]) -> Mapping[int, str]:
     """Which of some equal parts a step builds, by its number: people stay where they are."""
+    part_of = {step.number: step.part for step in steps}
     found: dict[int, str] = {}
     for step in steps:
         if step.repeats is not None:
-            found[step.repeats] = "first"
-            found[step.number] = f"{step.number - step.repeats} on"
+            found[step.repeats] = part_of[step.repeats]
+            found[step.number] = step.part
     return found
 
 

@@ -7,7 +7,7 @@ from collections.abc import Hashable, Iterable
 
 from buildplan.framework.counts import BALLOONS_PER_LOCK
 from buildplan.framework.model import Framework
-from buildplan.sequence.copies import repeated, side_by_side
+from buildplan.sequence.copies import part_built, repeated, side_by_side
 from buildplan.sequence.grouping import groups
 from buildplan.sequence.model import Access, Kind, Operation, Step, Turn
 from buildplan.sequence.operations import operations
@@ -59,6 +59,7 @@ def plan_steps(
                 alike=like if like != number else None,
                 side_work=plan.side_work.get(number),
                 repeats=again.get(number),
+                part=part_built(framework, group),
             )
         )
     return tuple(steps)

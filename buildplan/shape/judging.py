@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 import numpy as np
 
 from buildplan.framework.model import Framework
-from buildplan.language.messages import Decimal, message, message_count
+from buildplan.language.messages import Decimal, Message, message, message_count
 from buildplan.shape.bodies import LinkBodies, neighbours, touching_m
 from buildplan.shape.comparing import apart_m
 from buildplan.shape.drawn import not_as_drawn
@@ -113,7 +113,7 @@ def _strained(
             turn=Decimal(turn, 0),
         )
         how = message("add or take away cells that bend, so that the course comes round by itself")
-    elif framework.cells:
+    elif framework.cells and not framework.extras:  # balloons more pull a good course together too
         said = message(
             "{problem}; its cells turn it all the way round, but what lies between its bends does "
             "not balance, so that its ends do not meet",
@@ -143,9 +143,20 @@ def _overlapping(
             " the same place",
             len(deep),
         ),
-        to_try(message("open the course there, or put more cells between")),
+        to_try(_apart(framework)),
         joints=_ends(framework, bodies, [link for pair in deep[: NAMED // 2] for link in pair]),
     )
+
+
+def _apart(framework: Framework) -> Message:
+    """What may keep balloons from being in the same place."""
+    if framework.parts:
+        return message("set those parts farther apart, or tie a balloon between them")
+    if framework.cells and framework.closed:
+        return message("open the course there, or put more cells between")
+    if framework.cells:
+        return message("put more cells between, or let the course turn less there")
+    return message("take away a balloon there, or use another size")
 
 
 def _rms(distances_m: FloatArray) -> float:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from buildplan.design.measures import Units, side_words
-from buildplan.framework.assembly import outer_part
+from buildplan.framework.assembly import is_of_part, outer_part
 from buildplan.framework.model import Framework, Part
 from buildplan.language.messages import Measure, listing, mark, message
 from buildplan.shape.drawn import words_of
@@ -25,6 +25,7 @@ REACHES_SHARE = 1.0  # of a link: what a letter may reach out and still stand on
 # stand there; and how far below the top of what carries it a part may begin.
 OFF_SHARES = 0.25, 0.75
 ABOVE_SHARE = 0.3
+FOOT_SHARE = 0.3  # of a link: joints this near the lowest are of the foot
 
 
 TO_THE_RIGHT = mark("{part} stands {off} to the right of the middle of {parts}")
@@ -33,11 +34,13 @@ TO_THE_LEFT = mark("{part} stands {off} to the left of the middle of {parts}")
 
 @dataclass(frozen=True)
 class OffMiddle:
-    """A part or a word that stands `off_m` to the right of the middle of what carries it."""
+    """A part or a word that stands `off_m` to the right of the middle of what carries it: by about
+    half a link, or `far`, though it is said to stand in the middle."""
 
     name: str
     carriers: tuple[str, ...]
     off_m: float
+    far: bool
     parts: tuple[Part, ...]
 
 
@@ -95,7 +98,8 @@ def reaching_past(framework: Framework, shape: Shape, units: Units) -> tuple[Pro
 
 def off_the_middle(framework: Framework, shape: Shape) -> Iterator[OffMiddle]:
     """What stands on others and about half a link from their middle: as near as joints meet.
-    What stands farther off is taken to be meant so."""
+    What stands farther off is taken to be meant so where ties alone say where it stands; else
+    neither its own middle nor that of its foot is near theirs."""
     lengths = [framework.balloons[link.balloon].tie_to_tie_m for link in framework.links]
     link_m = float(np.mean(lengths))
     words = words_of(framework)
@@ -104,19 +108,29 @@ def off_the_middle(framework: Framework, shape: Shape) -> Iterator[OffMiddle]:
     beside = _beside(framework)
     for name, parts in (*words.items(), *alone.items()):
         own = {part.name for part in parts}
+        said = parts[0].on
         carriers = [
             part
             for part in framework.parts
             if part.name not in own and any(part.name in beside.get(one, ()) for one in own)
+            if not said or any(part.name == on or is_of_part(part.name, on) for on in said)
         ]
         below = [joint for part in carriers for joint in part.framework.joints]
         joints = [joint for part in parts for joint in part.framework.joints]
-        if not below or _lowest(shape, joints) < _highest(shape, below) - ABOVE_SHARE * link_m:
+        above_m = ABOVE_SHARE * link_m
+        if not below or (not said and _lowest(shape, joints) < _highest(shape, below) - above_m):
             continue
-        off = math.fsum(_across(shape, joints)) / 2 - math.fsum(_across(shape, below)) / 2
-        if OFF_SHARES[0] * link_m < abs(off) < OFF_SHARES[1] * link_m:
-            names = tuple(dict.fromkeys(outer_part(f"{part.name}.") for part in carriers))
-            yield OffMiddle(name.rpartition(".")[2], names, off, tuple(parts))
+        foot = [j for j in joints if shape.at[j][1] < _lowest(shape, joints) + FOOT_SHARE * link_m]
+        middle = math.fsum(_across(shape, below)) / 2
+        off, foot_off = (math.fsum(_across(shape, one)) / 2 - middle for one in (joints, foot))
+        near_m, far_m = (share * link_m for share in OFF_SHARES)
+        far = bool(said) and min(abs(off), abs(foot_off)) >= far_m
+        if far or near_m < abs(off) < far_m:
+            within = len(name.rpartition(".")[0]) + 1 if "." in name and said else 0
+            names = [outer_part(f"{part.name[within:]}.") for part in carriers]
+            yield OffMiddle(
+                name.rpartition(".")[2], tuple(dict.fromkeys(names)), off, far, tuple(parts)
+            )
 
 
 def standing_off(framework: Framework, shape: Shape, units: Units) -> tuple[Problem, ...]:
@@ -130,7 +144,14 @@ def standing_off(framework: Framework, shape: Shape, units: Units) -> tuple[Prob
                 off=_centimetres(abs(one.off_m), units),
                 parts=listing(one.carriers),
             ),
-            to_try(message("make one of them a balloon wider")),
+            to_try(
+                message(
+                    "turn it so that its middle comes down there (stand_on: its joints), or set it "
+                    "on what is as wide as its foot"
+                )
+                if one.far
+                else message("make one of them a balloon wider")
+            ),
             joints=tuple(part.framework.joints[0] for part in one.parts[:1]),
         )
         for one in off_the_middle(framework, shape)

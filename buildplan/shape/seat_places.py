@@ -115,7 +115,11 @@ class SeatPlaces:
         return list(found.values())
 
     def _down(self, group: Sequence[Block]) -> Spots:
-        return set_down(group, partners_of(self.framework), self.a_link_m).spots
+        """Where the joints of blocks are once they are tied, the lowest of these on the floor: each
+        alone stands on it."""
+        spots = set_down(group, partners_of(self.framework), self.a_link_m).spots
+        floor = min(spots[joint][Y] - at[Y] for block in group for joint, at in block.spots.items())
+        return {joint: at - floor * np.eye(3)[Y] for joint, at in spots.items()}
 
     def _angles(self, stays: Spots, moves: Spots, *groups: Sequence[Block]) -> tuple[float, ...]:
         """How what moves may be turned: at will, unless both have a front."""
@@ -246,8 +250,8 @@ class SeatPlaces:
     def _at_side(
         self, seat: Seat, spots: Spots, others: Spots, own: Sequence[Block], group: Sequence[Block]
     ) -> Meeting | None:
-        """The part moved to a side of its carrier, where it meets it with most joints, both on the
-        floor and in the middle of one another if that can be."""
+        """The part moved to a side of its carrier: both on the floor if enough joints meet there,
+        where most do, and in the middle of one another if that can be."""
         axis, sign = SIDES[seat.place]
         across = Z if axis == X else X
         near = EDGE_SHARE * self.a_link_m
@@ -264,7 +268,8 @@ class SeatPlaces:
                 off = abs(sum(_span(moved, across)) - sum(_span(stays, across))) / 2
                 floor, middle = round(abs(float(one.move_m[Y])) / near), round(off / near)
                 pairs = tuple((joint, other) for other, joint in one.pairs)
-                rank = (-len(pairs), floor, middle, round(abs(one.angle), 2), one.miss_m)
+                few = len(pairs) < LEAST_PAIRS
+                rank = (few, floor, -len(pairs), middle, round(abs(one.angle), 2), one.miss_m)
                 found.append((rank, replace(one, pairs=pairs)))
         return min(found, key=lambda each: each[0], default=(None, None))[1]
 

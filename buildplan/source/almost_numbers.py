@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import unicodedata
 from collections.abc import Mapping
 
 # a number that is almost one: with a unit, a sign or a word behind it, or a decimal comma
@@ -11,6 +12,8 @@ _NUMBER = re.compile(
     r"(%|x|×|times|people|persons?|pcs|pieces|balloons?|in|inch|inches|\"|cm|kg|lb|t|min|minutes"
     r"|h|hours?|[£$€]|[A-Z]{3})?"
 )
+# a whole number and a fraction, as sizes in inches are told
+_FRACTION = re.compile(r"(?:([0-9]{1,4})[ -]*)?([1-9][0-9]?)\s*[/⁄]\s*([1-9][0-9]?)")
 _CLOCK = re.compile(r"([0-9]{1,2}):([0-5][0-9])")
 _NUMBER_OF = r"(\d{1,6}(?:[.,]\d{1,6})?)"
 # a length in one unit or in two, the second of which may go unsaid: 5 ft 3 in, 7'10", 1m80
@@ -62,6 +65,10 @@ def number_in(text: str, key: str = "") -> str:
     clock = _CLOCK.fullmatch(plain)
     if clock is not None and key in IN_MINUTES:
         return str(60 * int(clock[1]) + int(clock[2]))
+    # a sign for a fraction is its figures with the fraction's own slash (Unicode's compatible form)
+    fraction = _FRACTION.fullmatch(unicodedata.normalize("NFKD", re.sub("([¼-¾])", r" \1", plain)))
+    if fraction is not None:
+        return f"{int(fraction[1] or 0) + int(fraction[2]) / int(fraction[3]):.6g}"
     found = _NUMBER.fullmatch(plain)
     if found is None:
         return ""

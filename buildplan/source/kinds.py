@@ -86,6 +86,7 @@ class FileKind(ProblemKind):
     NOT_COMING_ROUND = auto()
     CELLS_OR_HEIGHT = auto()
     LETTER_TOO_LOW = auto()
+    LETTERS_NOT_SO_HIGH = auto()
     NO_SUCH_SIDE = auto()
     CELL_IN_THE_WAY = auto()
     OPENING_AT_EDGE = auto()

@@ -3,7 +3,7 @@ mistake."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from typing import Any
 
 from pydantic_core import ErrorDetails
@@ -30,7 +30,7 @@ def mistakes_in(errors: Iterable[ErrorDetails], data: object, root: Root) -> Ite
         found.append((one, at, is_key))
     misspelt = set(_misspelt([(one["type"], at) for one, at, _ in found], root))
     for one, at, is_key in found:
-        if one["type"] == "missing" and at in misspelt:
+        if one["type"] == "missing" and (at in misspelt or _follows(at, misspelt)):
             continue
         if is_key:
             kind, said, suggestion = wrong_key(at, root)
@@ -43,6 +43,12 @@ def mistakes_in(errors: Iterable[ErrorDetails], data: object, root: Root) -> Ite
             if one["type"] == "extra_forbidden":
                 suggestion = rightly_placed(at, value, data, root) or suggestion
         yield Mistake(kind, at, said, suggestion)
+
+
+def _follows(at: Path, misspelt: Collection[Path]) -> bool:
+    """Whether a missing key may be left out once its neighbour is spelt rightly: what a balloon is
+    called is known by its colour, where that is a name."""
+    return at[-1] == "label" and (*at[:-1], "colour") in misspelt
 
 
 def _misspelt(found: Sequence[tuple[str, Path]], root: Root) -> Iterator[Path]:

@@ -9,10 +9,11 @@ from decimal import Decimal
 from pathlib import Path
 
 import pytest
-from design_texts import LAST_LINE, RING, changed, only_problem, problems, read
+from design_texts import LAST_LINE, RING, changed, only_problem, problems, read, refusal
 
 from buildplan.design.reading import read_design
 from buildplan.language.voice import Voice
+from buildplan.source.kinds import FileKind
 from buildplan.source.problems import DesignProblemsError, in_words
 from buildplan.source.suggestions import suggestion_words
 
@@ -316,3 +317,24 @@ def test_a_file_that_is_wrong_throughout_is_cut_short() -> None:
     found = problems("".join(f"key{i}: 1\n" for i in range(5000)))
     assert len(found) == 1001
     assert "more problems" in Voice().tell(found[-1].message)
+
+
+def test_a_design_without_its_first_key_is_no_brand_file() -> None:
+    """Both have a name; a file with keys of a design beside it has forgotten `buildplan: 1`."""
+    (told,) = problems(RING.replace("buildplan: 1\n", ""))
+    assert (told.kind, told.path) == (FileKind.KEY_MISSING, "buildplan")
+    assert refusal("name: Lantern Street\ncontact: here\n").kind is FileKind.ANOTHER_KIND_OF_FILE
+
+
+def test_a_balloon_that_is_wrong_itself_is_still_the_one_that_was_meant() -> None:
+    """Its key is there, whatever else is wrong with it."""
+    text = changed(
+        RING, ("cross: {kind: link", "cross: {kind: links"), ("brace: cross", "brace: cros")
+    )
+    named = next(one for one in problems(text) if one.kind is FileKind.NO_SUCH_BALLOON)
+    assert "did you mean cross?" in suggestion_words(named.suggestion, Voice())
+
+
+def test_a_label_is_not_missed_where_the_colour_that_tells_it_is_misspelt() -> None:
+    text = RING.replace('colour: "#1F5F8B"\n    label: deep blue', "color: deep blue")
+    assert [one.path for one in problems(text)] == ["balloons.long.color"]

@@ -40,6 +40,8 @@ designs:
   - {design: small.yaml}
 crew: 2
 opening: "10:00"
+vehicles:
+  - {name: Handcart, length: 65 cm, width: 65 cm, height: 95 cm}    # a bag at a time: several trips
 """
 
 

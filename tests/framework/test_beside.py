@@ -93,3 +93,26 @@ def test_two_parts_set_at_one_place_are_told(tmp_path: Path) -> None:
     (problem,) = seated(read_design(file_of(tmp_path, beam, *towers))).problems
     assert problem.kind == ShapeKind.SAME_PLACE
     assert "R comes to lie where part L is" in in_words(problem, Voice())
+
+
+def test_an_entrance_beside_another_stands_on_the_floor_though_more_joints_met_higher(
+    tmp_path: Path,
+) -> None:
+    """Columns turned by half a step meet at every ring where one is a ring higher; and an entrance
+    is set down by its feet, not by its beam (plain geometry, no source needed)."""
+    gate, column = tmp_path / "gate", COLUMN.replace("rings: 3", "rings: 4")
+    gate.mkdir()
+    file_of(
+        gate,
+        f"name: L, build: {column}",
+        f"name: R, build: {column}",
+        f"name: B, on: [L, R], build: {BEAM}",
+    )
+    name = next(one.name for one in gate.iterdir())
+    parts = (f"name: E, design: gate/{name}", f"name: F, right_of: E, design: gate/{name}")
+    seat = seated(read_design(file_of(tmp_path, *parts)))
+    for own, other in seat.ties["F",]:
+        assert own.split(".")[2][0] == other.split(".")[2][0], "the same ring of both"
+    _, shape = solved(tmp_path / name)
+    feet = {one.rpartition(".")[0] for foot in shape.standing.feet for one in foot.split("+")}
+    assert feet == {"E.L", "E.R", "F.L", "F.R"}

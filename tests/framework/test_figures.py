@@ -132,14 +132,14 @@ def test_heading_turns_the_whole(tmp_path: Path) -> None:
     [
         # back over the first cell
         ("strokes: [{cells: [straight, corner_left, corner_left, corner_left, straight]}]",
-         "build.figure.strokes[0].cells", "cell 5 of stroke 1 cannot lie where it does"),
+         "build.figure.strokes[0].cells", "cell 5 of stroke 1 lies on another"),
         # six triangles shut their middle joint in
         ("strokes: [{cells: [fan_left, fan_left, fan_left, fan_left, fan_left, fan_left]}]",
-         "build.figure.strokes[0].cells", "cell 6 of stroke 1"),
+         "build.figure.strokes[0].cells", "cell 6 of stroke 1 shuts in a joint"),
         # two squares that meet at a joint alone
         ("strokes: [{cells: [straight]}, {stroke: 1, cell: 1, side: left, cells: [corner_right, "
          "straight, corner_right, straight, corner_right, straight]}]", "build.figure.strokes",
-         "cannot lie where it does"),
+         "meets another at a joint alone"),
         ("strokes: [{cells: [straight]}, {stroke: 1, cell: 2, side: left, cells: [straight]}]",
          "build.figure.strokes[1]", "a side that is not there"),
         ("strokes: [{cells: [straight]}, {cells: [straight]}]",

@@ -153,9 +153,21 @@ def test_letters_are_raised_to_capitals_and_the_nearest_height_is_taken(tmp_path
     }
     inches = {cells: shape.height_m / 0.0254 for cells, shape in stands.items()}
     middle = sum(inches.values()) / 2
-    for height, cells in ((middle - 2, 5), (middle + 2, 7), (inches[5] / 2, 5)):
+    for height, cells in ((middle - 2, 5), (middle + 2, 7), (inches[5] - 8, 5)):
         asked = built(tmp_path, letters("L", f"height: {height:.1f}"))
         assert asked == built(tmp_path, letters("L", f"cells: {cells}"))
+
+
+def test_a_height_that_no_letters_of_the_links_come_near_is_told_with_the_nearest(
+    tmp_path: Path,
+) -> None:
+    """The nearest by how high it stands when it is solved, bodies and all."""
+    shape = find_shape(built(tmp_path, letters("L", "cells: 5")))
+    with pytest.raises(DesignProblemsError) as raised:
+        built(tmp_path, letters("L", f"height: {shape.height_m / 0.0254 / 2:.1f}"))
+    (problem,) = raised.value.problems
+    told = {key: str(value) for key, value in problem.message.values}
+    assert float(told["nearest"]) == pytest.approx(shape.height_m / 0.0254, rel=0.03)
 
 
 def test_a_word_is_one_piece_of_characters_and_bars(tmp_path: Path) -> None:

@@ -20,6 +20,7 @@ from typer.testing import CliRunner
 from buildplan.cli import app
 from buildplan.design.reading import read_design
 from buildplan.evaluation.seating import seated
+from buildplan.fitting.written_ties import written_ties
 from buildplan.shape.model import Shape
 from buildplan.source.problems import DesignProblemsError
 
@@ -179,6 +180,23 @@ def test_ties_that_are_worked_out_are_written_in_their_place(tmp_path: Path) -> 
     assert checked(file)[1]["counts"] == before["counts"]
 
 
+def test_ties_are_not_written_over_what_an_editor_saved_meanwhile(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    file = file_of(tmp_path, *ENTRANCE)
+    saved = file.read_text("utf-8") + "# saved meanwhile\n"
+
+    def worked_out(*given: Any) -> Any:
+        file.write_text(saved, "utf-8")
+        return written_ties(*given)
+
+    monkeypatch.setattr("buildplan.fitting.written_ties.written_ties", worked_out)
+    result = CliRunner().invoke(app, ["check", str(file), "--write"])
+    assert result.exit_code == 2
+    assert "changed meanwhile: nothing was written" in result.output
+    assert file.read_text("utf-8") == saved
+
+
 class _Plain(yaml.SafeLoader):
     """`on` is a word, as YAML 1.2 has it (section 10.3.2), and true and false the only truths."""
 
@@ -281,3 +299,27 @@ def test_joints_are_listed_by_where_they_are_and_drawn_with_their_labels(tmp_pat
     drawn = (tmp_path / "labels-B.svg").read_text("utf-8")
     assert all(f">B.{letter}{number}<" in drawn for letter in "ABCD" for number in range(1, 7))
     assert (tmp_path / "labels-S.svg").exists()
+
+
+ARCH = "{arch: {kind: square, leg: 2, span: 3, long: a, brace: a, lock: k}}"
+
+
+def test_what_is_said_to_stand_in_the_middle_and_cannot_is_told_how_far_off_it_is(
+    tmp_path: Path,
+) -> None:
+    """An arch on a column as wide as one of its feet: measured on the solved joints. Where ties
+    alone say where it stands, it was meant to stand there."""
+    file = file_of(tmp_path, f"name: C, build: {COLUMN}", f"name: T, on: C, build: {ARCH}")
+    (told,) = [one for one in checked(file)[1]["cautions"] if one["kind"] == "off-the-middle"]
+    _, shape = solved(file)
+    x = {
+        name: [at[0] for joint, at in shape.at.items() if joint.startswith(name)]
+        for name in ("C.", "T.")
+    }
+    middle = {name: (min(at) + max(at)) / 2 for name, at in x.items()}
+    off = middle["T."] - middle["C."]
+    assert abs(off) > LINK_M
+    assert told["data"]["off"] == pytest.approx(100 * abs(off), abs=0.1)
+    assert ("right" in told["message"]) == (off > 0)
+    CliRunner().invoke(app, ["check", str(file), "--write"])
+    assert "off-the-middle" not in {one["kind"] for one in checked(file)[1]["cautions"]}

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import csv
 import re
 from pathlib import Path
+from shutil import copyfile
 
 import pytest
 from babel.messages.pofile import read_po
+from conftest import Call
+from page_words import words_of
 
 import buildplan
 from buildplan.design.measures import Units, load_words
@@ -65,3 +69,51 @@ def test_equal_loads_add_up_in_pounds_as_in_kilograms() -> None:
     """Six times 1.5 kg (3.3 lb) is 9 kg, and six times 3.3 is 19.8 (arithmetic)."""
     assert Voice().tell(load_words(9.0, 6)) == "9 kg (19.8 lb)"
     assert Voice().tell(load_words(8.0, 8)) == "8 kg (17.6 lb)"
+
+
+FRAME = Path(__file__).parents[2] / "designs" / "picture_frame.yaml"  # a file in inches
+IMPERIAL, METRIC = re.compile(r"\d (?:in|ft)\b"), re.compile(r"\d (?:cm|m)\b")
+
+
+@pytest.mark.parametrize(
+    "command",
+    [
+        ("shopping",),
+        ("quote",),
+        ("steps",),
+        ("course", "--count", "1"),
+        ("measure", "--pdf", "made.pdf"),
+        ("quote", "--pdf", "made.pdf"),
+        ("shopping", "--pdf", "made.pdf"),
+        ("booklet", "--edition", "crew", "--out", "."),
+        ("gallery", "--out", "made.pdf"),
+    ],
+    ids=" ".join,
+)
+@pytest.mark.parametrize("language", ["en", "de", "pt"])
+def test_what_is_told_in_a_language_is_in_the_units_that_its_readers_use(
+    call: Call, command: tuple[str, ...], language: str
+) -> None:
+    """Unicode CLDR, measurementData: metric in all but English, which keeps to the file's."""
+    name, *options = command
+    copyfile(FRAME, "frame.yaml")
+    named = "." if name == "gallery" else "frame.yaml"
+    status, out, messages = call(name, named, *options, "--language", language)
+    assert status == 0, messages
+    told = out + "".join(words_of(file) for file in Path().glob("*.pdf"))
+    told = told.replace("100 mm", "").replace("4 in", "")  # beside the rulers that gauges have
+    assert bool(IMPERIAL.search(told)) == (language == "en")
+    assert bool(METRIC.search(told)) == (language != "en")
+
+
+@pytest.mark.parametrize(("language", "unit"), [("en", "in"), ("fr", "cm")])
+def test_a_sheet_of_what_to_measure_has_the_units_of_its_readers(
+    call: Call, language: str, unit: str
+) -> None:
+    assert call("measure", str(FRAME), "--out", "log.csv", "--language", language)[0] == 0
+    with Path("log.csv").open(encoding="utf-8-sig", newline="") as file:
+        rows = list(csv.DictReader(file))
+    lengths = {row["which"]: float(row["expected"]) for row in rows if row["expected"]}
+    assert {row["unit"] for row in rows if row["what"] != "work"} == {unit}
+    # ten links of 8 in at 1.15 of the gauge between their knots, as README has it
+    assert lengths["frame"] == pytest.approx(92.0 if unit == "in" else 233.7)

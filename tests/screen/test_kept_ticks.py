@@ -195,7 +195,7 @@ def test_the_log_is_one_that_times_and_learn_read(browser: Browser, tmp_path: Pa
     with page.expect_download() as waiting:
         page.click("button.log")
     log = Path(waiting.value.path()).read_bytes().decode()
-    row = next(csv.DictReader(io.StringIO(log, newline="")))
+    row = next(csv.DictReader(io.StringIO(log.removeprefix("\ufeff"), newline="")))
     read = read_log(log, lambda design: pytest.fail(design))
     assert [type(one) for one in read] == [TimedWork]
     learned = minutes_learned(read)

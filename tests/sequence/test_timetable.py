@@ -11,6 +11,7 @@ from buildplan.framework.model import Part
 from buildplan.instructions.timetables import steps_with_times, timetable_lines
 from buildplan.language.voice import Voice
 from buildplan.patterns.column import Column, build_column
+from buildplan.patterns.wall import Wall, build_wall
 from buildplan.sequence.exchange import steps_as_json
 from buildplan.sequence.labour import MINUTES, PER, work_minutes
 from buildplan.sequence.model import Kind
@@ -27,6 +28,7 @@ from buildplan.sequence.timetable import (
 )
 
 STEPS = plan_steps(tube(STAR, closed=True))
+BEAM = Wall(across=4, up=1, layers=2, row="long", upright="long", between="cross", lock="lock")
 WORK = work_minutes(STEPS, {})
 
 
@@ -158,6 +160,27 @@ def test_two_are_at_each_joint_of_a_course_that_comes_on_others() -> None:
     assert part.step_times[last][1] <= part.step_times[first][0]
     (part,) = timetable(steps, crew_of(4), {}, in_workshop=False).parts
     assert part.step_times[last][1] > part.step_times[first][0]
+
+
+def test_equal_parts_below_a_beam_do_not_wait_for_equal_parts_on_it() -> None:
+    """What stands on a beam is built when all that carries the beam is: were two pairs of equal
+    parts taken for one, some would need one another in a circle."""
+    keys = Column(around=4, rings=2, ring="long", between="cross", lock="lock")
+    post = build_column("Post", BALLOONS, keys)
+    high = build_column("High", BALLOONS, keys.model_copy(update={"rings": 3}))
+    beam = build_wall("Beam", BALLOONS, BEAM)
+    parts = [Part("L", post), Part("R", post), Part("B", beam), Part("T", high), Part("U", high)]
+    on_posts = [("L.B1", "B.A1"), ("R.B1", "B.A5")]
+    on_beam = [("B.B1", "T.A1"), ("B.B5", "U.A1")]
+    whole = build_assembly("Tower", BALLOONS, parts, [*on_posts, *on_beam], [], "lock")
+    steps = plan_steps(whole)
+    assert [step.part for step in steps if step.repeats] == [*"RR", *"UUU"]
+    (part,) = timetable(steps, crew_of(2), {}, in_workshop=False).parts
+    done = [
+        max(part.step_times[step.number][1] for step in steps if step.part == name)
+        for name in "LRBTU"
+    ]
+    assert done == sorted(done)
 
 
 def test_a_crew_needs_somebody_who_can_tie() -> None:

@@ -21,6 +21,8 @@ from buildplan.document.text import plain, strong
 from buildplan.evaluation import balloon_words
 from buildplan.evaluation.figures import minutes_words
 from buildplan.evaluation.materials import Purchase
+from buildplan.instructions.joining import is_bound
+from buildplan.instructions.kneeling import held_for_long
 from buildplan.language.messages import mark
 from buildplan.language.voice import Voice
 from buildplan.sequence.labour import work_minutes
@@ -37,11 +39,13 @@ class Practised:
 
 ORDER_PAD = 7.0  # room to write by hand
 TAGS = mark("Paper tags or masking tape, and a marker")
+SCISSORS = mark("Blunt scissors; no pins, no knives near the piece")
+STRIPS = mark("Blunt scissors, strips of latex; no pins or knives near the piece")
 TOOLS: Sequence[str] = (
     mark("Electric inflator for air; a hand pump for repairs"),
     mark("The gauges, cut from stiff card"),
     TAGS,
-    mark("Blunt scissors; no pins, no knives near the piece"),
+    SCISSORS,
     mark("Safety glasses for everyone; ear protection beside the inflator"),
     mark("A tape measure"),
     mark("Bags for waste latex, kept from children"),
@@ -72,7 +76,7 @@ def needs(book: Book, practice: Practised | None = None) -> Section:
     own, practised = len(tags_of(book.steps)), practice.tags if practice else 0
     tools = tuple(
         plain(_tags_words(voice, own, practised) if tool == TAGS else voice.say(tool))
-        for tool in TOOLS
+        for tool in tools_of(book)
     )
     tools = (*tools, *map(plain, to_stand_on(book)))
     first = [heading(voice.say("Tools")), Items(tools, ticked=True, gap=6.0)]
@@ -89,6 +93,14 @@ def needs(book: Book, practice: Practised | None = None) -> Section:
         _order(book),
     ]
     return Section(voice.say("What you need"), blocks, titled=True)
+
+
+def tools_of(book: Book) -> list[str]:
+    """The tools, as marked messages; strips of latex where they hold knots that have no lock or
+    wait for it long (common practice, no source)."""
+    context = book.context
+    binds = any(is_bound(context, step) or held_for_long(context, step) for step in book.steps)
+    return [STRIPS if tool == SCISSORS and binds else tool for tool in TOOLS]
 
 
 def _tags_words(voice: Voice, own: int, practised: int) -> str:

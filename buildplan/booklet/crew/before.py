@@ -12,7 +12,7 @@ from buildplan.booklet.common.high_work import to_stand_on
 from buildplan.booklet.common.holding import to_hold_it_down
 from buildplan.booklet.common.loads import all_bulk_words, bulk_words
 from buildplan.booklet.common.manner import people_words
-from buildplan.booklet.common.needs import TAGS, TOOLS, tags_of
+from buildplan.booklet.common.needs import TAGS, tags_of, tools_of
 from buildplan.booklet.common.phone_code import code_at_step
 from buildplan.booklet.crew.arriving import ballast_table
 from buildplan.booklet.crew.standing_so_far import turn_lines
@@ -254,7 +254,7 @@ def _all_tags(book: Book, work: Sequence[Job]) -> list[Flowable]:
 def _tools(book: Book, work: Sequence[Job]) -> list[str]:
     """The tools, the tags written before among them."""
     voice = book.voice
-    tools = [plain(voice.say(tool)) for tool in TOOLS if tool != TAGS]
+    tools = [plain(voice.say(tool)) for tool in tools_of(book) if tool != TAGS]
     tools += map(plain, to_stand_on(book))
     tags = tags_of(book.steps)
     some = tags_told(tags, voice)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from reportlab.platypus import Flowable
 
@@ -10,10 +10,11 @@ from buildplan.booklet.common.cautions import LATEX_WORDS, choking_blocks
 from buildplan.booklet.crew.front import SHORT_CAUTIONS, WARNING
 from buildplan.booklet.office.event_down import down_blocks
 from buildplan.booklet.office.event_front import front_blocks
-from buildplan.booklet.office.event_load import load_blocks
-from buildplan.booklet.office.event_times import times_blocks
+from buildplan.booklet.office.event_load import load_blocks, load_rows
+from buildplan.booklet.office.event_times import times_blocks, timetable_rows
 from buildplan.booklet.office.event_ways import place_blocks, vehicle_blocks
 from buildplan.booklet.office.shopping_page import counted_blocks
+from buildplan.business.buying.shopping import shopping_rows
 from buildplan.business.events.event_plan import EventPlan
 from buildplan.business.events.loading import load_of, on_trips
 from buildplan.document.blocks import Items, Words, heading, together
@@ -21,6 +22,7 @@ from buildplan.document.paper import Paper
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.text import SMALL, STRONG, plain, strong
 from buildplan.language.voice import Voice
+from buildplan.source.csv_text import csv_bytes
 
 
 def print_event(plan: EventPlan, paper: Paper, voice: Voice) -> bytes:
@@ -31,6 +33,18 @@ def print_event(plan: EventPlan, paper: Paper, voice: Voice) -> bytes:
     title = voice.say("{event}: times, load and shopping", event=plan.event.name)
     sections = event_sections(plan, paper, voice)
     return print_document(Document(sections, paper, voice, title, foot=plan.event.name))
+
+
+def event_tables(plan: EventPlan, voice: Voice) -> Mapping[str, bytes]:
+    """The lists of the event's pages as tables for spreadsheets, by what each is called."""
+    load = load_of(plan, voice)
+    plan = on_trips(plan, load)
+    rows = {
+        "shopping": shopping_rows(plan.shopping, voice),
+        "timetable": timetable_rows(plan, voice),
+        "load": load_rows(plan, load, voice),
+    }
+    return {what: csv_bytes(table) for what, table in rows.items()}
 
 
 def event_sections(plan: EventPlan, paper: Paper, voice: Voice) -> list[Section]:

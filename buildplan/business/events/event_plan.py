@@ -7,7 +7,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
-from buildplan.business.buying.shopping import ShoppingList
+from buildplan.business.buying.shopping import ShoppedFor, ShoppingList, shopping_list
+from buildplan.design.building import build_framework
 from buildplan.design.event import Event
 from buildplan.design.measures import Units, units_read
 from buildplan.design.model import Design
@@ -95,6 +96,18 @@ def moment_on(time: str) -> datetime:
     """A time of day, `17:30`, on the day of the opening, which stands for any."""
     hours, minutes = time.split(":")
     return _SOME_DAY.replace(hour=int(hours), minute=int(minutes))
+
+
+def event_shopping(
+    event: Event, designs: Sequence[tuple[str, Design]], voice: Voice
+) -> ShoppingList:
+    """What is bought for all pieces of an event; `designs` are its own, in order, each with what
+    its file is called. Raises DesignProblemsError where they disagree."""
+    needed = [
+        ShoppedFor(file, design, build_framework(design), piece.count)
+        for (file, design), piece in zip(designs, event.designs, strict=True)
+    ]
+    return shopping_list(needed, units_read(voice, needed[0].design.units))
 
 
 def plan_event(

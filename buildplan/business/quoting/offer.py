@@ -152,6 +152,12 @@ def shared_list(pieces: Sequence[QuotedPiece]) -> ShoppingList:
     )
 
 
+def priced_as_one(pieces: Sequence[QuotedPiece]) -> tuple[Quote, tuple[PricedPiece, ...]]:
+    """Pieces priced as one job, at their own terms. Raises as `terms_of` and `shared_list` do."""
+    currency, rates = terms_of(pieces)
+    return price_together(pieces, shared_list(pieces), currency, rates)
+
+
 def price_together(
     pieces: Sequence[QuotedPiece], shopping: ShoppingList, currency: str, rates: Rates
 ) -> tuple[Quote, tuple[PricedPiece, ...]]:

@@ -2,8 +2,9 @@
 import type { Step } from "./data";
 
 function cell(text: string): string {
-  // a spreadsheet must not take a note for a formula
-  const plain = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  // a spreadsheet must not take a note for a formula (the rule of source/csv_text.py)
+  const within = text.replace(/([;\t\r\n]\s*)(?='*[=+@＝＋－＠-])/g, "$1'");
+  const plain = /^(?:[\s']*[=+@＝＋－＠-]|[ ']*[\t\r\n])/.test(text) ? `'${within}` : within;
   return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
 }
 

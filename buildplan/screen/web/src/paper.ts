@@ -20,5 +20,5 @@ export function onPaper(app: App): HTMLElement[] {
     ),
   );
   const draft = page.piece.draft ? h("p", { class: "row" }, h("strong", {}, words.say("draft"))) : null;
-  return [h("h1", {}, words.of(page.piece.name)), draft, ...facts, ...cautions, ...steps].filter((each) => each !== null);
+  return [h("h1", {}, h("bdi", {}, words.of(page.piece.name))), draft, ...facts, ...cautions, ...steps].filter((each) => each !== null);
 }

@@ -7,7 +7,7 @@ import { SCREENS, type Place } from "./route";
 /** `skip` puts the keyboard at the main part; the address of the page says where the reader is. */
 export function headOf(app: App, skip: () => void): HTMLElement[] {
   const { words, page } = app;
-  const brand = page.brand ? h("span", { class: "brand" }, page.brand.name) : null;
+  const brand = page.brand ? h("span", { class: "brand" }, h("bdi", {}, page.brand.name)) : null;
   const past = h("a", { class: "skip", href: "#main" }, words.say("skip"));
   past.addEventListener("click", (event) => {
     event.preventDefault();
@@ -15,7 +15,7 @@ export function headOf(app: App, skip: () => void): HTMLElement[] {
   });
   return [
     past,
-    h("span", { class: "piece" }, brand, h("span", { class: "name" }, words.of(page.piece.name))),
+    h("span", { class: "piece" }, brand, h("span", { class: "name" }, h("bdi", {}, words.of(page.piece.name)))),
     h("button", { type: "button", class: "cautions", onclick: () => app.go("start") }, sign("caution"), words.say("cautions")),
     h("div", { class: "progress", "aria-hidden": "true" }, h("i", {})),
   ];

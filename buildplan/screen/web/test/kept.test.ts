@@ -142,6 +142,16 @@ describe("the log", () => {
   });
 });
 
+describe("a note in the log", () => {
+  it.each(["=1+1", " =1", "＝1", "'=1", "+44", "-2", "@a", "gold;=1", "\n=1"])("is never a formula: %j", (note) => {
+    const log = logOf([step(1, 1)], { 1: 4.5 }, { 1: note });
+    const last = log.split("\r\n").slice(1).join("\r\n").split(",").slice(4).join(",");
+    const read = last.trim().replace(/^"|"$/g, "");
+    expect(read).toMatch(/^(?:'|gold;')/);
+    expect(read.replaceAll("'", "")).toBe(note.replaceAll("'", ""));
+  });
+});
+
 describe("an address", () => {
   it("says a place and is read back", () => {
     for (const screen of SCREENS)

@@ -7,6 +7,9 @@ import { logOf, notesOf } from "../log";
 import { canScan, scan } from "../scan";
 import { copyWords } from "../surround";
 
+// Spreadsheets tell UTF-8 by it.
+const BYTE_ORDER_MARK = "\ufeff";
+
 export function more(app: App): HTMLElement {
   const { words } = app;
   const title = h("h1", {}, words.say("screen more"));
@@ -28,8 +31,8 @@ function about(app: App): (Node | null)[] {
   const copy = copyWords(app);
   return [
     copy ? h("p", {}, copy) : null,
-    page.brand ? h("p", {}, `${page.brand.name}. ${words.of(page.brand.contact)}`) : null,
-    page.brand ? h("p", {}, words.of(page.brand.licence)) : null,
+    page.brand ? h("p", {}, h("bdi", {}, page.brand.name), ". ", h("bdi", {}, words.of(page.brand.contact))) : null,
+    page.brand ? h("p", { dir: "auto" }, words.of(page.brand.licence)) : null,
     h("button", { type: "button", onclick: () => app.go("start") }, words.say("cautions")),
     h("button", { type: "button", onclick: () => window.print() }, words.say("print")),
     h("details", {}, h("summary", {}, words.say("licences")), h("pre", {}, page.licences)),
@@ -162,7 +165,7 @@ function log(app: App): HTMLElement {
     "div",
     {},
     h("p", {}, words.say("log how")),
-    h("button", { type: "button", class: "log", onclick: () => save(`log-${name}.csv`, "text/csv", logOf(steps, app.kept.minutes, app.kept.notes)) }, words.say("save log")),
+    h("button", { type: "button", class: "log", onclick: () => save(`log-${name}.csv`, "text/csv", BYTE_ORDER_MARK + logOf(steps, app.kept.minutes, app.kept.notes)) }, words.say("save log")),
     h("button", { type: "button", onclick: () => save(`notes-${name}.txt`, "text/plain", notesOf(steps, app.kept.notes, (step) => words.of(step.title))) }, words.say("save notes")),
     clear,
   );

@@ -45,12 +45,12 @@ export function start(app: App): HTMLElement {
     h(
       "div",
       { class: "told" },
-      h("h1", {}, words.of(page.piece.name)),
+      h("h1", {}, h("bdi", {}, words.of(page.piece.name))),
       h("dl", {}, ...facts),
       h("h2", {}, words.say("cautions first")),
       h("ul", { class: "cautions" }, ...cautions),
       begin,
-      page.brand ? h("p", {}, words.of(page.brand.contact)) : null,
+      page.brand ? h("p", { dir: "auto" }, words.of(page.brand.contact)) : null,
     ),
   );
 }

@@ -173,7 +173,7 @@ function timing(app: App, now: Step): HTMLElement {
 }
 
 function note(app: App, now: Step): HTMLElement {
-  const area = h("textarea", { id: "note", rows: 3, maxlength: 2000 });
+  const area = h("textarea", { id: "note", rows: 3, maxlength: 2000, dir: "auto" });
   area.value = app.kept.notes[now.number] ?? "";
   area.addEventListener("change", () => {
     if (area.value) app.kept.notes[now.number] = area.value;

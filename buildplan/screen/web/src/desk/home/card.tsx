@@ -16,7 +16,7 @@ export function DesignCard({ card, fixed }: { card: Card; fixed: boolean }) {
       <CardPicture card={card} />
       <div class="told">
         <h2>
-          <a href={hashOf({ screen: "design", name: card.name, tab: broken ? "file" : "piece" })}>{card.title || card.name}</a>
+          <a href={hashOf({ screen: "design", name: card.name, tab: broken ? "file" : "piece" })}><bdi>{card.title || card.name}</bdi></a>
         </h2>
         {broken ? <p class="broken">{sentence(card.message)}</p> : <Told card={card} />}
       </div>

@@ -14,7 +14,7 @@ export function Shelf({ away, fixed }: { away: readonly Card[]; fixed: boolean }
           <li class="card" key={one.name}>
             <CardPicture card={one} />
             <div class="told">
-              <h2>{one.title || one.name}</h2>
+              <h2><bdi>{one.title || one.name}</bdi></h2>
             </div>
             {!fixed && (
               <div class="deeds">

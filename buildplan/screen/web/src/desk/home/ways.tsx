@@ -25,7 +25,7 @@ function Pick({ legend, name, from, picked, pick }: PickProps) {
             <input type="radio" name={name} checked={picked?.kind === one.kind && picked.key === one.key} onChange={() => pick(one)} />
             <BeginningPicture one={one} />
             <div class="told">
-              <strong>{one.title}</strong>
+              <strong><bdi>{one.title}</bdi></strong>
               {one.about && <p>{one.about}</p>}
             </div>
           </label>

@@ -41,7 +41,7 @@ function Known({ known }: { known: Facts }) {
         {known.counts.map((one) => (
           <li key={one.key}>
             <i class="dot" style={{ background: one.colour }} aria-hidden="true" />
-            <span>{called.get(one.key) ?? one.label}</span>
+            <span><bdi>{called.get(one.key) ?? one.label}</bdi></span>
             <b>{one.count}</b>
           </li>
         ))}

@@ -37,7 +37,7 @@ function Fold({ control, children, extra, open }: FoldProps) {
   return (
     <details class="fold" open={is} onToggle={(event) => opened.set(key, event.currentTarget.open)} data-wrong={wrong}>
       <summary>
-        <span>{control.label}</span>
+        <span><bdi>{control.label}</bdi></span>
         {extra}
         {wrong && <span class="wrong-sign">{say("piece has problems")}</span>}
       </summary>

@@ -152,7 +152,7 @@ function Painting({ now }: { now: Extract<Tapping, { does: "paint" }> }) {
               <label key={balloon.key} class="swatch" title={balloon.told}>
                 <input type="radio" name="paint-with" checked={now.balloon === balloon.key} onChange={() => (tapping.value = { ...now, balloon: balloon.key })} />
                 <i style={{ background: balloon.hex }} />
-                <span>{balloon.told}</span>
+                <span><bdi>{balloon.told}</bdi></span>
               </label>
             ))}
           </div>
