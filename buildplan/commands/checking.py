@@ -126,7 +126,7 @@ def check(
     if write:
         _write_ties(design, voice)
     if chart is not None:
-        _draw_chart(piece, chart, voice)
+        _draw_chart(piece, design, chart, voice)
     if piece.facts.problems:
         raise ProblemsFoundError
 
@@ -169,6 +169,8 @@ def _write_ties(design: Path, voice: Voice) -> None:
     from buildplan.fitting.written_ties import written_ties
     from buildplan.shape.constants import CONSTANTS
     from buildplan.source.file_changes import changed_text
+    from buildplan.source.file_text import text_of
+    from buildplan.source.whole_files import alone_in
 
     text, data = file_data(design)
     changes = written_ties(data, seated(read_design(design, CONSTANTS)).ties)
@@ -178,15 +180,29 @@ def _write_ties(design: Path, voice: Voice) -> None:
         return
     made, kept = changed_text(text, changes)
     lost = "" if kept else f"# {voice.say('Its comments could not be kept.')}\n"
-    write_whole(design, f"{lost}{made}".encode())
+    with alone_in(design.parent):
+        if text_of(design) != text:  # by an editor or a desk, while the ties were worked out
+            words = voice.say(
+                "{file} was changed meanwhile: nothing was written; run this again",
+                file=str(design),
+            )
+            aside(words)
+            raise typer.Exit(2)
+        write_whole(design, f"{lost}{made}".encode())
     answer(design)
 
 
-def _draw_chart(piece: Evaluation, target: Path, voice: Voice) -> None:
+def _draw_chart(piece: Evaluation, design: Path, target: Path, voice: Voice) -> None:
+    from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import write_whole
+    from buildplan.commands.signs import signs_told_in_place
     from buildplan.drawing.charts import FORMS, check_chart
+    from buildplan.drawing.typeset.font_files import with_fonts
 
-    write_whole(target, check_chart(piece, FORMS[target.suffix.lower()], voice))
+    named = [(piece.design, design)]
+    with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
+        chart = check_chart(piece, FORMS[target.suffix.lower()], voice)
+    write_whole(target, chart)
     answer(target, err=True)
 
 

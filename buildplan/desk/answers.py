@@ -117,7 +117,10 @@ def _card(desk: Desk, looked: Looked, file: Path) -> _Card:
     if known is not None and (failed is None or known["state"] != "working"):
         return {**head, **known, "title": known["title"] or looked.name}
     title = title_of(read_design_file(file, looked.name)) or looked.name
-    return {**head, **blank_card(title, "working" if failed is None else "broken", failed or "")}
+    if failed is None:
+        return {**head, **blank_card(title, "working", "")}
+    told = failed.error if failed.told is None else Voice(looked.language).tell(failed.told)
+    return {**head, **blank_card(title, "broken", told)}
 
 
 def seen(desk: Desk, request: Request, sent: Any) -> Response:

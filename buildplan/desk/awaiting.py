@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import asyncio
 
-from buildplan.desk.desk import Desk, fault
+from buildplan.desk.desk import Desk
 from buildplan.desk.outcome import Failed
-from buildplan.desk.refusals import RefusedError
+from buildplan.desk.refusals import RefusedError, fault
 from buildplan.desk.results import Results
 from buildplan.desk.workers import NOW, Errand, Work
 from buildplan.language.messages import message
@@ -16,11 +16,11 @@ PATIENCE_S, AGAIN_S = 120.0, 0.05
 
 async def awaited(desk: Desk, results: Results, what: str, lane: str, work: Work) -> bytes:
     """A result, worked out if it is not there. Raises RefusedError where it cannot be."""
-    failed: list[str] = []
+    failed: list[Failed] = []
 
     def told(part: object) -> None:
         if isinstance(part, Failed):
-            failed.append(part.error)
+            failed.append(part)
 
     if results.get(what) is None and not desk.workers.busy_with(lane, results.key):
         errand = Errand(lane, results.key, work, told, lambda whole: None, NOW)

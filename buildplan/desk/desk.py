@@ -13,7 +13,7 @@ from buildplan.desk.events import Hub, Seen
 from buildplan.desk.folder import Folder, version_of
 from buildplan.desk.jobs import Jobs
 from buildplan.desk.outcome import Failed, Made
-from buildplan.desk.refusals import RefusedError
+from buildplan.desk.refusals import RefusedError, fault
 from buildplan.desk.results import Results, results_of
 from buildplan.desk.saving import Saved
 from buildplan.desk.task import (
@@ -42,7 +42,7 @@ class Desk:
     workers: Workers
     language: str
     lock: threading.RLock = field(default_factory=threading.RLock)
-    failed: dict[str, str] = field(default_factory=dict)
+    failed: dict[str, Failed] = field(default_factory=dict)
     jobs: Jobs = field(default_factory=Jobs)
 
 
@@ -140,8 +140,8 @@ def _order(
                 desk.hub.tell(kind="card", name=name, version=version)
             case Made(what=what):
                 desk.hub.tell(kind="worked", name=name, version=version, what=what.split(".")[0])
-            case Failed(error=error):
-                desk.failed[looked.results.key] = error
+            case Failed():
+                desk.failed[looked.results.key] = part
                 desk.hub.tell(kind="card", name=name, version=version)
                 desk.hub.tell(kind="worked", name=name, version=version, what="failed")
 
@@ -149,13 +149,6 @@ def _order(
         """What came of it has been told."""
 
     return Errand(lane, looked.results.key, task, told, ended, rank)
-
-
-def fault(error: str) -> RefusedError:
-    """A fault of ours."""
-    return RefusedError(
-        500, message("buildplan has a fault ({fault}). Please report it.", fault=error)
-    )
 
 
 def piece_now(desk: Desk, looked: Looked) -> tuple[int, bytes]:

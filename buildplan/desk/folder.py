@@ -73,6 +73,11 @@ class Folder:
         return self.kept / "kept"
 
     @property
+    def sent(self) -> Path:
+        """Pictures that were sent, until they are read."""
+        return self.kept / "sent"
+
+    @property
     def output(self) -> Path:
         """What was printed."""
         return self.root / "output"

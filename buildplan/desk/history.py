@@ -74,10 +74,11 @@ def settle(found: History, position: int) -> History:
 
 
 def _put(folder: Path, position: int, data: bytes) -> None:
-    """A version at the end; those that were there from it on go, the last first."""
-    for number in range(_last(folder), position - 1, -1):
-        _entry(folder, number).unlink(missing_ok=True)
+    """A version at the end; those after it go, the last first, once it is there: on a full disk
+    none does."""
     write_whole(_entry(folder, position), data)
+    for number in range(_last(folder), position, -1):
+        _entry(folder, number).unlink(missing_ok=True)
 
 
 def _move(folder: Path, position: int) -> None:

@@ -13,7 +13,7 @@ from typing import Literal
 from urllib.parse import quote
 
 from buildplan.desk.outcome import Begun, Failed, Files, Refused, Share
-from buildplan.desk.refusals import RefusedError
+from buildplan.desk.refusals import RefusedError, fault
 from buildplan.desk.workers import ORDERED, Errand, Work, Workers
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
@@ -147,7 +147,6 @@ def _farther(job: DeskJob, part: object, voice: Voice) -> DeskJob:
             return replace(job, name=name)
         case Refused(words=words):
             return replace(job, state="failed", message=words)
-        case Failed(error=error):
-            words = voice.say("buildplan has a fault ({fault}). Please report it.", fault=error)
-            return replace(job, state="failed", message=words)
+        case Failed():
+            return replace(job, state="failed", message=voice.tell(fault(part).told))
     return job

@@ -144,7 +144,7 @@ def _from_picture(desk: Desk, request: Request, title: str, height: str, data: b
     kind, voice = kind_of(data), Voice(language_of(desk, request))
     work = _work(desk, title or voice.say("New piece"), height, voice)
     with saving.writing():
-        sent = desk.folder.kept / "sent" / f"{secrets.token_hex(8)}{kind}"
+        sent = desk.folder.sent / f"{secrets.token_hex(8)}{kind}"
         write_whole(sent, data)
     return _fitted(desk, replace(work, sent=sent))
 

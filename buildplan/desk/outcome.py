@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from buildplan.language.messages import Message
+
 
 @dataclass(frozen=True)
 class Made:
@@ -43,6 +45,7 @@ class Refused:
 
 @dataclass(frozen=True)
 class Failed:
-    """A fault of ours."""
+    """A fault of ours; or, where it is told, none: a disk that takes nothing more."""
 
     error: str
+    told: Message | None = None

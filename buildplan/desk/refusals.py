@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import errno
 
+from buildplan.desk.outcome import Failed
 from buildplan.language.messages import Message, message
 from buildplan.source.whole_files import why_not
 
@@ -62,3 +63,12 @@ def not_written(error: OSError) -> RefusedError:
         "nothing was changed, for the file cannot be written ({why})", why=why_not(error)
     )
     return RefusedError(507, told)
+
+
+def fault(failed: Failed) -> RefusedError:
+    """A fault of ours, or what the disk does not take."""
+    if failed.told is not None:
+        return RefusedError(507, failed.told)
+    return RefusedError(
+        500, message("buildplan has a fault ({fault}). Please report it.", fault=failed.error)
+    )

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import os
 import re
+import time
 from collections.abc import Iterator
 from contextlib import suppress
 from dataclasses import dataclass
@@ -18,6 +19,7 @@ from buildplan.source.whole_files import write_whole
 # Raised when results of older desks are of no use any more.
 FORM = 4
 MOST_KEPT = 4000  # files; the oldest go first
+SENT_S = 3600.0  # by then a picture that was sent is read, or nobody reads it any more
 # a design file that another names as its part; one too many does no harm
 _PART = re.compile(rb"\bdesign\s*:\s*[\"']?([^\"',}\r\n#]+)")
 MOST_PARTS = 200
@@ -86,12 +88,20 @@ def parts_named(data: bytes) -> set[str]:
 
 
 def prune(folder: Folder) -> None:
-    """Let the oldest results go, where there are very many."""
-    if not folder.results.is_dir():
-        return
-    found = []
-    for entry in os.scandir(folder.results):
-        with suppress(FileNotFoundError):  # another desk lets results go too
-            found.append((entry.stat().st_mtime, entry.path))
-    for _, path in sorted(found)[: max(0, len(found) - MOST_KEPT)]:
+    """Let the oldest results go, where there are very many, and pictures that nobody read: the work
+    that they were sent for was stopped, or killed."""
+    results = _by_age(folder.results)
+    long_ago = time.time() - SENT_S
+    gone = [path for _, path in results[: max(0, len(results) - MOST_KEPT)]]
+    gone += [path for changed, path in _by_age(folder.sent) if changed < long_ago]
+    for path in gone:
         Path(path).unlink(missing_ok=True)
+
+
+def _by_age(folder: Path) -> list[tuple[float, str]]:
+    """When each file was changed, and its path, the oldest first."""
+    found = []
+    for entry in os.scandir(folder) if folder.is_dir() else ():
+        with suppress(FileNotFoundError):  # another desk lets them go too
+            found.append((entry.stat().st_mtime, entry.path))
+    return sorted(found)

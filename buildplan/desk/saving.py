@@ -18,7 +18,7 @@ from buildplan.desk.refusals import RefusedError, no_such_design, not_written
 from buildplan.desk.titles import is_a_part, stem_of, titled
 from buildplan.language.messages import message
 from buildplan.source.file_text import MOST_BYTES
-from buildplan.source.whole_files import alone_in, write_new, write_whole
+from buildplan.source.whole_files import alone_in, also_at, write_new, write_whole
 
 
 @dataclass(frozen=True)
@@ -150,40 +150,51 @@ def rename(folder: Folder, name: str, title: str) -> str:
     wanted = stem_of(title)
     if wanted == name or is_a_part(folder, name):
         return name
-    with writing():
-        return _moved(folder, name, folder.free_name(wanted))
-
-
-def _moved(folder: Folder, name: str, free: str) -> str:
-    folder.file(name).rename(folder.file(free))
-    _with_history(folder, name, free)
-    return free
+    with writing(), alone_in(folder.root):
+        source = _there(folder.file(name), name)
+        free = _placed(folder, wanted, lambda path: also_at(source, path))
+        return _moved(folder, source, name, free)
 
 
 def put_away(folder: Folder, name: str) -> str:
     """The design out of sight, and nothing of it deleted; the name it has there."""
-    folder.read(name)
-    with writing():
+    with writing(), alone_in(folder.root):
+        source = _there(folder.file(name), name)
         folder.away.mkdir(parents=True, exist_ok=True)
         taken, number = name, 1
         while folder.away_file(taken).exists():
             number += 1
             taken = f"{name}_{number}"
-        folder.file(name).rename(folder.away_file(taken))
-        _with_history(folder, name, taken)
-    return taken
+        also_at(source, folder.away_file(taken))
+        return _moved(folder, source, name, taken)
 
 
 def bring_back(folder: Folder, name: str) -> str:
     """A design that was put away, back on the desk; the name it has here."""
-    source = folder.away_file(name)
-    if not source.is_file():
+    with writing(), alone_in(folder.root):
+        source = _there(folder.away_file(name), name)
+        try:
+            also_at(source, folder.file(name))
+        except FileExistsError:
+            back = _placed(folder, name, lambda path: also_at(source, path))
+        else:
+            back = name
+        return _moved(folder, source, name, back)
+
+
+def _there(path: Path, name: str) -> Path:
+    """The file of a design. Raises RefusedError where there is none."""
+    if not path.is_file():
         raise no_such_design(name)
-    with writing():
-        back = name if not folder.file(name).exists() else folder.free_name(name)
-        source.rename(folder.file(back))
-        _with_history(folder, name, back)
-    return back
+    return path
+
+
+def _moved(folder: Folder, source: Path, name: str, wanted: str) -> str:
+    """A design that has its new name already, and its history with it: a stop between leaves it
+    under both names, never under none."""
+    _with_history(folder, name, wanted)
+    source.unlink(missing_ok=True)
+    return wanted
 
 
 def _with_history(folder: Folder, name: str, wanted: str) -> None:

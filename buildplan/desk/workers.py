@@ -16,13 +16,15 @@ import threading
 from collections.abc import Callable, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
-from multiprocessing import forkserver
+from multiprocessing import forkserver, resource_tracker
 from multiprocessing.connection import Connection, wait
 from multiprocessing.context import BaseContext, ForkServerContext
 from multiprocessing.process import BaseProcess
 from typing import Any
 
 from buildplan.desk.outcome import Failed
+from buildplan.desk.refusals import not_written
+from buildplan.source.whole_files import NotWrittenError
 
 Report = Callable[[object], None]
 Work = Callable[[Report], None]
@@ -234,9 +236,18 @@ class _Hand:
 
 def warm_up() -> None:
     """Begin to load what the work needs, in the process that others are forked from: it is ready
-    sooner when the desk asks for them."""
-    if isinstance(_context(), ForkServerContext):
+    sooner when the desk asks for them.
+
+    Ctrl-C, which a terminal sends to all processes, does not reach it, also not while it loads: the
+    desk ends it (the mask of signals is inherited: POSIX.1-2017, 2.4 and exec)."""
+    if not isinstance(_context(), ForkServerContext):
+        return
+    resource_tracker.ensure_running()  # begun meanwhile, it would take the mask away
+    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    try:
         forkserver.ensure_running()
+    finally:
+        signal.pthread_sigmask(signal.SIG_SETMASK, before)
 
 
 def _context() -> BaseContext:
@@ -263,8 +274,14 @@ def _serve(way: Connection) -> None:
         except (BrokenPipeError, ConnectionResetError):
             return
         except Exception as error:  # noqa: BLE001 - it is told on the page
-            way.send(Failed(f"{type(error).__name__}: {error}"))
+            way.send(failed_by(error))
         way.send(None)
+
+
+def failed_by(error: Exception) -> Failed:
+    """What is told of work that ended in an error."""
+    told = not_written(error).told if isinstance(error, NotWrittenError) else None
+    return Failed(f"{type(error).__name__}: {error}", told)
 
 
 def _end_with_parent() -> None:

@@ -12,6 +12,7 @@ from reportlab.lib.enums import TA_RIGHT
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.platypus import Paragraph
 
+from buildplan.document import parting as _parting  # noqa: F401 (paragraphs part words by it)
 from buildplan.drawing.fonts import BOLD, REGULAR, face_from_right, register_fonts, text_width
 from buildplan.drawing.typeset.clusters import clusters
 from buildplan.drawing.typeset.order import begins_from_right

@@ -11,8 +11,11 @@ import matplotlib as mpl
 import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.figure import Figure
+from matplotlib.patches import PathPatch
+from matplotlib.transforms import Affine2D
 
 from buildplan.design.building import METRES_PER_UNIT
+from buildplan.drawing.lettering import line_outline
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.language.voice import Voice
 from buildplan.shape.calibration import at_gauge_step
@@ -20,6 +23,7 @@ from buildplan.shape.model import FloatArray
 
 FORMS = {".svg": "svg", ".pdf": "pdf", ".png": "png"}
 SIZE_IN = (9.0, 4.0)
+TITLE_PT, TITLE_BELOW_IN, TITLE_EDGE_IN = 12.0, 0.16, 0.1
 GAUGE_STEPS = np.linspace(-2.0, 2.0, 33)  # finest steps of a gauge, either way
 STEP_M = {"in": 0.00635, "cm": 0.005}  # a quarter inch or half a centimetre
 # a gentle breeze ends here (WMO Beaufort scale, force 3): light pieces are taken down well before
@@ -49,17 +53,30 @@ def ballast_kg(mass_kg: float, tips_at_m_per_s: float, gusts_m_per_s: FloatArray
 
 def check_chart(piece: Evaluation, form: str, voice: Voice) -> bytes:
     """Both charts side by side, as the bytes of a file of one of `FORMS`. The same piece gives the
-    same bytes."""
+    same bytes. Raises NoSignError."""
     with mpl.rc_context({"svg.hashsalt": "buildplan", "font.family": "DejaVu Sans"}):
         figure = Figure(figsize=SIZE_IN, layout="constrained")
         first, second = figure.subplots(1, 2)
         _gauge_chart(first, piece, voice)
         _gust_chart(second, piece, voice)
-        figure.suptitle(piece.facts.name)
+        _titled(figure, piece.facts.name)
         data = io.BytesIO()
         stamp = {"svg": {"Date": None}, "pdf": {"CreationDate": None}, "png": {"Software": None}}
         figure.savefig(data, format=form, dpi=150, metadata=stamp[form])
     return data.getvalue()
+
+
+def _titled(figure: Figure, name: str) -> None:
+    """A name above the charts, which is no formula, in whatever script it is written."""
+    figure.suptitle(" ")  # keeps the room
+    line, wide = line_outline(name, TITLE_PT)
+    room = SIZE_IN[0] - 2 * TITLE_EDGE_IN
+    inches = min(1 / 72, room / wide) if wide else 1 / 72
+    left = (SIZE_IN[0] - wide * inches) / 2
+    place = Affine2D().scale(inches).translate(left, SIZE_IN[1] - TITLE_BELOW_IN)
+    title = PathPatch(line, facecolor="black", edgecolor="none")
+    title.set_transform(place + figure.dpi_scale_trans)
+    figure.add_artist(title)
 
 
 def _gauge_chart(axes: Axes, piece: Evaluation, voice: Voice) -> None:

@@ -20,7 +20,7 @@ from buildplan.shape.judging import overlaps
 
 # A piece that comes near an outline is at rest within a few steps; one that has farther to go
 # folds, and is no fit.
-ONE_START = Settings(starts=1, tolerance_n=1e-4, newton_steps=25, rounds=1)
+ONE_START = Settings(starts=1, tolerance_n=1e-4, newton_steps=25, rounds=1, sharpenings=0)
 STRAINED = 10.0  # what each share of strain beyond the allowed marks a piece down by
 STRAIN_ALLOWED = 0.025  # a little less than find_shape allows
 IN_ONE_PLACE = 0.1  # what a piece is marked down by that runs into itself, which is no design

@@ -118,6 +118,7 @@ def _relaxed(
         settings.newton_steps,
         settings.rounds,
         work=settings.work,
+        sharpenings=settings.sharpenings,
     )
 
 
@@ -194,6 +195,7 @@ def _tied(
             constants,
             held_m=held,
             work=settings.work - worked,
+            sharpenings=settings.sharpenings,
         )
         worked += found.work
         moved = float(np.abs(found.positions_m - positions).max(initial=0.0))

@@ -20,7 +20,8 @@ class Settings:
     `overlap_allowed` how far bodies that share no joint may press into each other as a share of
     touching distance. `newton_steps` is how many are taken in each of the `rounds`. `work` is how
     many multiplications the factors of one start may take (2 s or so); where it runs out, no
-    further start is tried.
+    further start is tried. `sharpenings` is how many steps are taken past the tolerance, so that
+    all processors find the same.
     """
 
     starts: int = 4
@@ -31,6 +32,7 @@ class Settings:
     newton_steps: int = 100
     rounds: int = 3
     work: float = 1e11
+    sharpenings: int = 3
     constants: Mapping[str, Constant] = field(default_factory=lambda: CONSTANTS)
 
     @property

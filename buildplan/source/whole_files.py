@@ -76,6 +76,13 @@ def write_new(path: Path, data: bytes) -> None:
     _written(path, data, _put_new)
 
 
+def also_at(source: Path, target: Path) -> None:
+    """A file under another name as well, where no file stands yet: what is to be moved has one name
+    or both, and takes no other's place. Where a disk has no such names it is moved. Raises
+    FileExistsError where one stands there, and NotWrittenError."""
+    _written(target, b"", lambda path, _: _link(source, path))
+
+
 @contextmanager
 def alone_in(folder: Path) -> Iterator[None]:
     """One process at a time: what is read there, changed and written again loses nothing. Nobody
@@ -141,7 +148,7 @@ def _link(part: Path, path: Path) -> None:
     """Give a file its place unless another has it."""
     try:
         os.link(part, path)
-    except FileExistsError:
+    except (FileExistsError, FileNotFoundError):
         raise
     except OSError:  # a disk without hard links
         path.touch(exist_ok=False)

@@ -21,7 +21,7 @@ from buildplan.desk.events import Hub, Seen
 from buildplan.desk.folder import Folder
 from buildplan.desk.safety import Entrance
 from buildplan.desk.serving import listener, settings_of
-from buildplan.desk.workers import Errand, Workers
+from buildplan.desk.workers import Errand, Workers, failed_by
 
 DESIGNS = Path(__file__).parents[2] / "designs"
 EVERY_DESIGN = sorted(p for p in DESIGNS.rglob("*.yaml") if b"\nbuild:" in p.read_bytes())
@@ -41,7 +41,10 @@ class AtOnce(Workers):
         """Do an errand."""
         self.asked.append(errand)
         if not self.waits:
-            errand.work(errand.told)
+            try:
+                errand.work(errand.told)
+            except Exception as error:  # noqa: BLE001 - told, as a process does
+                errand.told(failed_by(error))
             errand.ended(True)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import json
 from collections.abc import Iterator
 from pathlib import Path
@@ -14,7 +15,9 @@ from desks import DESIGNS, EVERY_DESIGN, AtOnce, Page, open_page, with_designs
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
 from buildplan.desk.outcome import Made
+from buildplan.desk.results import Results
 from buildplan.desk.task import WAIT
+from buildplan.source.whole_files import NotWrittenError
 
 STAR, FRAME = DESIGNS / "reading_star.yaml", DESIGNS / "picture_frame.yaml"
 AT_STAR = "/api/design/reading_star"
@@ -174,3 +177,22 @@ def test_a_long_wait_is_told_while_the_piece_is_worked_out(
         assert "24 balloons: this takes about" in answer.json()["words"]
         piece = page.get(facts.replace("/facts", "/piece"))
         assert (piece.status_code, piece.json()) == (202, answer.json())
+
+
+def test_a_disk_that_is_full_is_told_as_that_and_is_no_fault_of_ours(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(self: Results, what: str, data: bytes) -> None:
+        raise NotWrittenError(self.path(what), OSError(errno.ENOSPC, ""))
+
+    monkeypatch.setattr(Results, "put", full)
+    star = DESIGNS / "reading_star.yaml"
+    with open_page(with_designs(tmp_path, [star]), AtOnce()) as page:
+        version = page.data("/api/design/reading_star")["version"]
+        answer = page.get(f"/api/design/reading_star/facts?version={version}")
+        assert answer.status_code == 507  # RFC 4918, 11.5: insufficient storage
+        assert "the disk is full" in answer.text
+        assert "fault" not in answer.text
+        (card,) = page.data("/api/home")["designs"]
+        assert "the disk is full" in str(card)
+        assert "NotWrittenError" not in str(card)

@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
+import errno
 import hashlib
+import os
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from desks import DESIGNS, AtOnce, Page, open_page, with_designs
 
+from buildplan.desk import history, saving
 from buildplan.desk.folder import Folder
+from buildplan.desk.refusals import RefusedError
+from buildplan.desk.results import SENT_S, prune
+from buildplan.desk.titles import titled
 
 STAR = DESIGNS / "reading_star.yaml"
 AT_STAR = "/api/design/reading_star"
@@ -171,3 +177,68 @@ def test_home_shows_what_is_there_when_one_goes_while_it_is_listed(
     home = page.data("/api/home")
     assert [one["name"] for one in home["designs"]] == ["reading_star"]
     assert home["away"] == []
+
+
+def test_a_design_never_takes_the_place_of_one_that_came_meanwhile(
+    page: Page, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """An editor, or another desk, writes a file after it was looked for a name that is free."""
+    folder, quicker = Folder(page.root), b"buildplan: 1\n# an editor was quicker\n"
+    free_name = Folder.free_name
+    found: list[str] = []
+
+    def taken_at_once(self: Folder, wanted: str) -> str:
+        found.append(free_name(self, wanted))
+        if len(found) == 1:
+            self.file(found[0]).write_bytes(quicker)
+        return found[-1]
+
+    monkeypatch.setattr(Folder, "free_name", taken_at_once)
+    wanted = titled(STAR.read_bytes(), "Evening Star").decode()
+    named = saving.rename(folder, "reading_star", "Evening Star")
+    assert found == ["evening_star", "evening_star_2"]
+    assert named == "evening_star_2"
+    assert folder.file("evening_star").read_bytes() == quicker
+    assert page.text(named) == wanted
+    # and the same on its way back, where its name is taken by then
+    away = saving.put_away(folder, named)
+    folder.file(away).write_bytes(quicker)
+    back = saving.bring_back(folder, away)
+    assert folder.file(away).read_bytes() == quicker
+    assert page.text(back) == wanted
+
+
+def test_a_change_for_which_the_disk_has_no_room_loses_nothing_that_was_taken_back(
+    page: Page, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    folder = Folder(page.root)
+    for colour in ("crimson", "teal"):
+        page.edit("reading_star", coloured(colour))
+    teal = page.text("reading_star")
+    for _ in range(2):
+        saving.undo(folder, "reading_star", page.data(AT_STAR)["version"])
+
+    def full(path: Path, data: bytes) -> None:
+        raise OSError(errno.ENOSPC, "")
+
+    with monkeypatch.context() as patched:
+        patched.setattr(history, "write_whole", full)
+        with pytest.raises(RefusedError) as refused:
+            saving.save(folder, "reading_star", page.data(AT_STAR)["version"], "# another\n")
+    assert refused.value.status == 507
+    for _ in range(2):
+        saving.redo(folder, "reading_star", page.data(AT_STAR)["version"])
+    assert page.text("reading_star") == teal
+
+
+def test_a_picture_that_nobody_came_to_read_goes_when_a_desk_begins(tmp_path: Path) -> None:
+    """Its work was stopped, or the desk was killed."""
+    folder = Folder(tmp_path)
+    folder.sent.mkdir(parents=True)
+    fresh, left = folder.sent / "fresh.png", folder.sent / "left.png"
+    for path in (fresh, left):
+        path.write_bytes(b"picture")
+    long_ago = left.stat().st_mtime - SENT_S - 1
+    os.utime(left, (long_ago, long_ago))
+    prune(folder)
+    assert list(folder.sent.iterdir()) == [fresh]

@@ -7,16 +7,18 @@ import re
 
 import pypdfium2
 import pytest
-from reportlab.platypus import Flowable
+from reportlab.pdfgen.canvas import Canvas
+from reportlab.platypus import Flowable, Paragraph
 
 from buildplan.document.blocks import Items, Shown, Stack, Words, heading, together
 from buildplan.document.layout import Columns, Either, Filled
 from buildplan.document.links import Anchor, ContentsLine
 from buildplan.document.paper import PAPERS
+from buildplan.document.parting import parts_of_word
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.spare_room import Lowest
 from buildplan.document.tables import Grid
-from buildplan.document.text import column_widths, fitted, least_widths
+from buildplan.document.text import BODY, column_widths, fitted, least_widths
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Picture
 from buildplan.language.voice import Voice
@@ -192,6 +194,38 @@ def test_one_long_word_takes_no_width_from_words_that_others_have() -> None:
     narrow = column_widths((100.0, 60.0, 30.0), least)
     assert sum(narrow) == pytest.approx(190.0)
     assert narrow[1:] == least[1:], "the widest alone gives way"
+
+
+@pytest.mark.parametrize(
+    ("word", "parts"),
+    [
+        ("\u0e40\u0e01\u0e49\u0e32", ["\u0e40\u0e01\u0e49\u0e32"]),  # one syllable of Thai
+        ("\u8bfb\uff0c\u661f\u3002", ["\u8bfb\uff0c", "\u661f\u3002"]),
+        ("\u300c\u661f\u300d\u8bfb", ["\u300c\u661f\u300d", "\u8bfb"]),
+        ("ab", ["a", "b"]),
+    ],
+)
+def test_a_word_is_parted_where_its_script_allows(word: str, parts: list[str]) -> None:
+    """JIS X 4051 (from memory): no line begins with what closes, none ends with what opens."""
+    assert parts_of_word(word) == parts
+
+
+@pytest.mark.parametrize("letter", ["a", "!", "(", "e\u0301", "a."])
+@pytest.mark.parametrize("bold", ["{}", "x <b>{}</b>"], ids=["alone", "styled"])
+def test_a_word_of_many_lines_keeps_within_them(letter: str, bold: str) -> None:
+    paragraph = Paragraph(bold.format(letter * 300), BODY)
+    _, tall = paragraph.wrap(150.0, 1000.0)
+    assert tall >= 5 * BODY.leading
+    canvas = Canvas(out := io.BytesIO(), pagesize=(170, 2000), initialFontName=BODY.fontName)
+    paragraph.drawOn(canvas, 10, 10)
+    canvas.save()
+    with pypdfium2.PdfDocument(out.getvalue()) as pdf:
+        page = pdf[0].get_textpage()
+        text = page.get_text_range()
+        right = max(page.get_charbox(at)[2] for at, sign in enumerate(text) if sign.strip())
+    assert right <= 161.0
+    assert len(re.findall("[\u00e9e]" if letter[0] == "e" else re.escape(letter[0]), text)) >= 300
+    assert not re.search("(^|\n)\u0301", text)
 
 
 def test_what_stands_in_full_elsewhere_is_cut_rather_than_too_small_to_read() -> None:

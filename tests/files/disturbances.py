@@ -14,14 +14,16 @@ from pathlib import Path
 from types import FrameType
 from typing import Any
 
+from buildplan.desk import history, saving
 from buildplan.source import whole_files
 
 NOBODY = 65534
+# the lines at which a process is stopped: where files are written and get other names
+SOURCES = {module.__file__ for module in (whole_files, saving, history)}
 
 
 def traced(counted: list[int], told: Callable[[], object]) -> None:
     """From the next write on, count the lines of the writer that are run, telling each."""
-    source = whole_files.__file__
 
     def lines(_: FrameType, event: str, __: object) -> Any:
         if event == "line":
@@ -30,7 +32,7 @@ def traced(counted: list[int], told: Callable[[], object]) -> None:
         return lines
 
     def calls(frame: FrameType, _: str, __: object) -> Any:
-        return lines if frame.f_code.co_filename == source else None
+        return lines if frame.f_code.co_filename in SOURCES else None
 
     sys.settrace(calls)
 

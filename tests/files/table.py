@@ -118,7 +118,10 @@ def others(tries: Attempts, lines: int) -> tuple[str, ...]:
     )
     full, gone = tried[: len(sizes)], tried[len(sizes) :][: len(goings)]
     closed, *links = tried[len(sizes) + len(goings) :]
-    good_full = sum(told(one) and one.status == 2 and whole(one, old, new) for one in full)
+    # what only gets another name has room on any disk
+    good_full = sum(
+        told(one) and whole(one, old, new) and (one.status == 2 or one.files == new) for one in full
+    )
     good_gone = sum(told(one) and b"" not in one.files.values() for one in gone)
     good_closed = told(closed) and closed.status == 2 and closed.files == old
     disks = [on_a_disk_of(size, tries) for size in rooms(old, new)]

@@ -4,17 +4,20 @@ from __future__ import annotations
 
 import os
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 from attempts import Writer
 
 from buildplan import cli
+from buildplan.commands import watching
 from buildplan.desk import saving
 from buildplan.desk.folder import Folder, version_of
 from buildplan.desk.outcome import Refused
 from buildplan.desk.print_task import PrintWork, Wishes
 from buildplan.desk.refusals import RefusedError
+from buildplan.desk.results import results_of
+from buildplan.desk.titles import titled
 from buildplan.language.voice import ENGLISH, Voice
 
 for threads in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
@@ -78,6 +81,39 @@ CHANGED_ONCE = {
 }
 
 
+TAKEN_BACK = {**CHANGED_ONCE, "lamp.yaml": BEFORE, ".desk/history/lamp/position": b"1\n"}
+AWAY = {
+    name.replace("lamp.yaml", ".desk/away/lamp.yaml") if "/" not in name else name: data
+    for name, data in CHANGED_ONCE.items()
+}
+TITLE = "Evening Lamp"
+# so titled already: only its file has another name
+TITLED = titled(NOW, TITLE)
+NAMED = {
+    **CHANGED_ONCE,
+    "lamp.yaml": TITLED,
+    ".desk/history/lamp/000002.yaml": TITLED,
+}
+MET = 409  # the answer where two changes meet (RFC 9110, 15.5.10)
+
+
+def watched(folder: Path) -> None:
+    """A preview, drawn at the first look at a design file; no further one comes."""
+
+    def once(path: Path, pause: object = None) -> Iterator[None]:
+        yield None
+
+    watching.saves = once
+    command("check", f"{OUT}/lamp.yaml", "--watch")(folder)
+
+
+def several(folder: Path) -> None:
+    """The booklets of two designs, printed one after the other: a process that others work for
+    cannot be copied."""
+    os.cpu_count = lambda: 1
+    command("booklet", "lamp.yaml", FRAME, "--edition", "crew", "--out", OUT)(folder)
+
+
 def at_desk(act: Callable[[Folder], object]) -> Callable[[Path], None]:
     """What is done in a folder of the desk; what it refuses is said as a command would."""
 
@@ -94,6 +130,40 @@ def at_desk(act: Callable[[Folder], object]) -> Callable[[Path], None]:
 def saved(folder: Folder) -> None:
     """A change at the desk."""
     saving.save(folder, "lamp", version_of(BEFORE), NOW.decode())
+
+
+def met(folder: Folder) -> None:
+    """A change at the desk made on a version that is no longer there: it is kept beside."""
+    try:
+        saving.save(folder, "lamp", version_of(b"another"), NOW.decode())
+    except RefusedError as error:
+        if error.status != MET:
+            raise
+
+
+def redone(folder: Folder) -> None:
+    """A change at the desk, brought back."""
+    saving.redo(folder, "lamp", version_of(BEFORE))
+
+
+def renamed(folder: Folder) -> None:
+    """A design at the desk whose file gets the name of its title."""
+    saving.rename(folder, "lamp", TITLE)
+
+
+def put_away(folder: Folder) -> None:
+    """A design out of sight."""
+    saving.put_away(folder, "lamp")
+
+
+def brought_back(folder: Folder) -> None:
+    """A design that was put away, back on the desk."""
+    saving.bring_back(folder, "lamp")
+
+
+def worked_out(folder: Folder) -> None:
+    """What was worked out of a design, kept."""
+    results_of(folder, BEFORE, ENGLISH).put("card.json", b'{"balloons": 72}\n' * 500)
 
 
 def undone(folder: Folder) -> None:
@@ -175,8 +245,28 @@ WRITERS = (
         ),
     ),
     Writer("new", command("new", "Star", "--usual", "--out", f"{OUT}/star.yaml"), over=False),
+    Writer("several", several),
+    Writer("data", command("export", "lamp.yaml", "--out", f"{OUT}/lamp.json")),
+    Writer("preview", watched, {"lamp.yaml": BEFORE}),
+    Writer(
+        "sold page",
+        command(
+            *("companion", "lamp.yaml", "--edition", "sale", "--brand", BRAND),
+            *("--for", "Ana Example", "--key", "own.key", "--out", f"{OUT}/sold.html"),
+        ),
+    ),
+    Writer(
+        "quote of an event",
+        command("quote", "lamp.event.yaml", "--csv", f"{OUT}/q.csv", "--pdf", f"{OUT}/q.pdf"),
+    ),
     Writer("desk's save", at_desk(saved), {"lamp.yaml": BEFORE}, over=False),
     Writer("desk's undo", at_desk(undone), CHANGED_ONCE, over=False),
+    Writer("desk's redo", at_desk(redone), TAKEN_BACK, over=False),
+    Writer("desk's both", at_desk(met), {"lamp.yaml": BEFORE}, over=False),
+    Writer("desk's name", at_desk(renamed), NAMED, over=False),
+    Writer("desk's away", at_desk(put_away), CHANGED_ONCE, over=False),
+    Writer("desk's back", at_desk(brought_back), AWAY, over=False),
+    Writer("desk's results", at_desk(worked_out), {"lamp.yaml": BEFORE}, over=False),
     Writer("desk's new", at_desk(begun), {"lamp.yaml": BEFORE}, over=False),
     Writer("desk's printing", at_desk(printed), {"lamp.yaml": BEFORE}, over=False),
 )

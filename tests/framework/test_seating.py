@@ -20,6 +20,7 @@ from typer.testing import CliRunner
 from buildplan.cli import app
 from buildplan.design.reading import read_design
 from buildplan.evaluation.seating import seated
+from buildplan.fitting.written_ties import written_ties
 from buildplan.shape.model import Shape
 from buildplan.source.problems import DesignProblemsError
 
@@ -177,6 +178,23 @@ def test_ties_that_are_worked_out_are_written_in_their_place(tmp_path: Path) -> 
     assert len(parts["ties"]) == ties
     assert not any("on" in part for part in parts["parts"])
     assert checked(file)[1]["counts"] == before["counts"]
+
+
+def test_ties_are_not_written_over_what_an_editor_saved_meanwhile(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    file = file_of(tmp_path, *ENTRANCE)
+    saved = file.read_text("utf-8") + "# saved meanwhile\n"
+
+    def worked_out(*given: Any) -> Any:
+        file.write_text(saved, "utf-8")
+        return written_ties(*given)
+
+    monkeypatch.setattr("buildplan.fitting.written_ties.written_ties", worked_out)
+    result = CliRunner().invoke(app, ["check", str(file), "--write"])
+    assert result.exit_code == 2
+    assert "changed meanwhile: nothing was written" in result.output
+    assert file.read_text("utf-8") == saved
 
 
 class _Plain(yaml.SafeLoader):

@@ -34,17 +34,17 @@ def with_ends(
     book: Book, step: Step, drawn: Mapping[Kind, tuple[Picture, ...]], taught: Set[Kind]
 ) -> Mapping[Kind, tuple[Picture, ...]]:
     """The same with how a free end is tied into a joint, where one is for the first time: instead
-    of a joint of one knot and one end, for it shows that too. Where chains have been laid on a
-    practice piece it was shown there."""
-    ending = [one for one in book.steps if one.kind is Kind.JOIN and _has_ends(book, one)]
-    if Kind.JOIN not in drawn or ending[:1] != [step] or Kind.TAG in taught:
+    of a joint of one knot and one end, for it shows that too. Where `taught` has singles it was
+    shown on a practice piece."""
+    ending = [one for one in book.steps if one.kind is Kind.JOIN and has_ends(book, one)]
+    if Kind.JOIN not in drawn or ending[:1] != [step] or Kind.SINGLE in taught:
         return drawn
     plain = most_met(book, step) == LEAST_MET
     tied = tie_end(book.framework, book.voice)
     return {**drawn, Kind.JOIN: (tied,) if plain else (*drawn[Kind.JOIN], tied)}
 
 
-def _has_ends(book: Book, step: Step) -> bool:
+def has_ends(book: Book, step: Step) -> bool:
     """Whether free ends are tied in at joints of a step that joins chains."""
     passing = book.context.piece.passing
     return not is_tying(step) and any(passing[op.joints[0]][1] for op in step.of_kind(Kind.JOIN))
