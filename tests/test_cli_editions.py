@@ -65,6 +65,27 @@ def test_names_of_any_script_and_one_that_no_font_has(call: Call, tmp_path: Path
     assert "no font has U+0378 of" in messages
 
 
+SIGNED = {
+    "booklet": ("booklet", "post.yaml", "odd.yaml"),
+    "shopping": ("shopping", "post.yaml", "odd.yaml", "--pdf", "made.pdf"),
+    "measure": ("measure", "odd.yaml", "--pdf", "made.pdf"),
+    "gallery": ("gallery", ".", "--out", "made.pdf"),
+    "check": ("check", "odd.yaml", "--chart", "made.png"),
+}
+
+
+@pytest.mark.parametrize("command", SIGNED)
+def test_a_sign_that_no_font_has_is_told_once_at_its_place(call: Call, command: str) -> None:
+    text = Path("post.yaml").read_text("utf-8")
+    name = next(line for line in text.splitlines() if line.startswith("name: "))
+    Path("odd.yaml").write_text(text.replace(name, "name: A\u0378"), "utf-8")
+    status, _, messages = call(*SIGNED[command])
+    assert status == 1
+    (line,) = messages.splitlines()
+    assert line.startswith("odd.yaml: name: no font has U+0378 of A\u0378")
+    assert not list(Path().glob("made.*"))
+
+
 def test_changed_copy_is_told_with_its_page(call: Call, tmp_path: Path) -> None:
     assert call("booklet", "post.yaml", "--edition", "sale", "--for", "Ana Example")[0] == 0
     file = tmp_path / "output" / "post-sale-a4-ana-example.pdf"

@@ -43,7 +43,7 @@ from buildplan.sequence.model import Kind
 def training_sections(book: Book) -> list[Section]:
     """The pages of the training edition."""
     views, sheets, practice = plan_views(book), map_sheets(book), practice_of(book)
-    taught, practising = taught_by(practice), practice_minutes(book, practice)
+    taught, practising = taught_by(book, practice), practice_minutes(book, practice)
     rest = [
         needs(book, practised(book, practice)),
         *gauges_within(book),

@@ -193,12 +193,14 @@ def _write_ties(design: Path, voice: Voice) -> None:
 
 
 def _draw_chart(piece: Evaluation, design: Path, target: Path, voice: Voice) -> None:
-    from buildplan.business.copies.brand import fonts_of
+    from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import write_whole
+    from buildplan.commands.signs import signs_told_in_place
     from buildplan.drawing.charts import FORMS, check_chart
     from buildplan.drawing.typeset.font_files import with_fonts
 
-    with with_fonts(fonts_of(piece.design.brand, design)):
+    named = [(piece.design, design)]
+    with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
         chart = check_chart(piece, FORMS[target.suffix.lower()], voice)
     write_whole(target, chart)
     answer(target, err=True)

@@ -203,6 +203,7 @@ def gallery(
     )
     from buildplan.commands.many_designs import MANY, each_design
     from buildplan.commands.pieces import book_of
+    from buildplan.commands.signs import signs_told_in_place
     from buildplan.document.paper import PAPERS
     from buildplan.drawing.typeset.font_files import with_fonts
     from buildplan.evaluation.expected_time import seconds_to_tell
@@ -227,8 +228,8 @@ def gallery(
     for exhibit in exhibits:
         list_problems(folder / exhibit.file, exhibit.book.facts.problems, voice)
     title = voice.say("Gallery of designs")
-    named = ((exhibit.book.design, folder / exhibit.file) for exhibit in exhibits)
-    with with_fonts(fonts_of_designs(named)):
+    named = [(exhibit.book.design, folder / exhibit.file) for exhibit in exhibits]
+    with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
         page = print_gallery(exhibits, PAPERS[paper.value], title, voice)
     write_whole(target, page)
     answer(target)

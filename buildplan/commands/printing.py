@@ -218,8 +218,14 @@ class _Printed:
 
 def _print_alone(how: _Printing, path: Path) -> _Printed:
     """The booklet of a design for the one buyer, named or not."""
+    from buildplan.commands.signs import signs_told_in_place
+    from buildplan.drawing.typeset.font_files import with_fonts
+
     book, good = _book_to_print(path, how)
-    return _Printed(() if book is None else next(_copies(path, book, how)), good)
+    if book is None:
+        return _Printed((), good)
+    with with_fonts(book.fonts), signs_told_in_place([(book.design, path)]):
+        return _Printed(next(_copies(path, book, how)), good)
 
 
 def _book_to_print(path: Path, how: _Printing) -> tuple[Book | None, bool]:

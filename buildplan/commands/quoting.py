@@ -99,8 +99,10 @@ def quote(
     from buildplan.business.quoting.quote_words import offer_as_data, offer_lines, quote_rows
     from buildplan.commands.files import asked, refuse_ending, write_whole
     from buildplan.commands.pieces import brand_of
+    from buildplan.commands.signs import signs_told_in_place
     from buildplan.design.translating import translated_event
     from buildplan.document.paper import PAPERS
+    from buildplan.drawing.typeset.font_files import with_fonts
     from buildplan.source.csv_text import csv_bytes
 
     voice = Voice(language)
@@ -128,7 +130,11 @@ def quote(
     _refuse_problems(pieces, voice)
     if pdf is not None:
         seller = brand_of(made.design, Path(pieces[0].file), brand, voice)
-        write_whole(pdf, print_quote(offer, PAPERS[paper.value], seller, voice))
+        fonts = () if seller is None else seller.fonts
+        named = [(one.made.design, Path(one.file)) for one in pieces]
+        with with_fonts(fonts), signs_told_in_place(named):
+            page = print_quote(offer, PAPERS[paper.value], seller, voice)
+        write_whole(pdf, page)
         answer(pdf, err=as_json)
 
 

@@ -55,6 +55,7 @@ def shopping(
     from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import refuse_ending, without_events, write_whole
     from buildplan.commands.pieces import read_all
+    from buildplan.commands.signs import signs_told_in_place
     from buildplan.design.building import build_framework
     from buildplan.design.measures import units_read
     from buildplan.document.paper import PAPERS
@@ -71,7 +72,8 @@ def shopping(
     if csv is not None:
         write_whole(csv, csv_bytes(shopping_rows(found, voice)))
     if pdf is not None:
-        with with_fonts(fonts_of_designs((design, path) for path, design in read.items())):
+        named = [(design, path) for path, design in read.items()]
+        with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
             page = print_shopping(found, PAPERS[paper.value], voice)
         write_whole(pdf, page)
     answer("\n".join(shopping_lines(found, voice)))
@@ -97,6 +99,7 @@ def event(
     """
     from buildplan.business.copies.brand import fonts_of_designs
     from buildplan.commands.files import in_language, refuse_file_for_folder, write_whole
+    from buildplan.commands.signs import signs_told_in_place
     from buildplan.design.event import EVENT_SUFFIX, read_event
     from buildplan.design.translating import translated_event
     from buildplan.drawing.typeset.font_files import with_fonts
@@ -107,8 +110,8 @@ def event(
     name = file.name.removesuffix(EVENT_SUFFIX).removesuffix(".yaml")
     plan = _plan(asked, file, paper, draft, hands, voice)
     paths = [file.parent / piece.design for piece in asked.designs]
-    named = ((copy.book.design, paths[copy.design]) for copy in _each_once(plan))
-    with with_fonts(fonts_of_designs(named)):
+    named = [(copy.book.design, paths[copy.design]) for copy in _each_once(plan)]
+    with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
         printed = _printed(plan, paper, voice)
     for what, ending, data in printed:
         written = out / f"{in_language(f'{name}-{what}', voice)}{ending}"

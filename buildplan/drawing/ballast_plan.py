@@ -22,6 +22,7 @@ from buildplan.shape.model import Shape
 PLAN = CAMERAS["top"]
 BAG_M = 0.09  # its radius on the floor: a bag of some kilograms of sand (from memory, for looks)
 TIE = Ink(stroke="#8A6D3B", width=1.4)
+OUT_PT, DOWN_PT = 8.0, 16.0  # from a tag's knot to its name
 FEWEST_M, MOST_PT, WORDS_PT, MARGIN_PT = 1.2, 190.0, 13.0, 10.0
 
 
@@ -32,9 +33,11 @@ def ballast_plan(
     width: float,
     words: str,
     alt: str,
+    beside: Mapping[str, str] | None = None,
 ) -> Picture:
     """The piece from straight above, its front below, with the bag of each joint tied to it; `bags`
-    are places on the floor, (2,) in x and z, by joint. `words` stand over it; `width` in points."""
+    are places on the floor, (2,) in x and z, by joint. `words` stand over it; `width` in points.
+    Joints of `beside` have no tag: the one next to each is named beside it, pale."""
     low, high = shape.positions_m.min(axis=0), shape.positions_m.max(axis=0)
     floor = np.array([[x, 0.0, z] for x, z in bags.values()])
     corners = np.array([low, high])
@@ -57,5 +60,17 @@ def ballast_plan(
     sides = {joint: 1 if place[1] < shape.at[joint][2] else -1 for joint, place in bags.items()}
     tags = place_tags(spots, width, height - WORDS_PT, size=TYPE, sides=sides)
     marks += [*leaders(tags), *joint_tags(tags)]
+    for joint, tag in (beside or {}).items():
+        marks += _tag_beside(tag, at(shape.at[tag] * (1, 0, 1)), at(shape.at[joint] * (1, 0, 1)))
     marks.append(Label((2.0, height - WORDS_PT + 3), words, TYPE, SOFT, "start"))
     return Picture(width, height, tuple(marks), alt, (("picture", "ballast plan"),))
+
+
+def _tag_beside(tag: str, knot: Point, other: Point) -> list[Mark]:
+    """A tag's name at its knot, away from the bag of the joint next to it."""
+    x, y = knot
+    away = 1.0 if x > other[0] else -1.0
+    end = (x + away * OUT_PT, y - DOWN_PT)
+    anchor = "start" if away > 0 else "end"
+    name = Label((end[0] + away, end[1] - 0.36 * TYPE), tag, TYPE, SOFT, anchor, halo="#FFFFFF")
+    return [Polyline((knot, end), Ink(stroke=SOFT, width=0.7)), *joint_dot(knot, tied=False), name]

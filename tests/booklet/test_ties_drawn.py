@@ -9,6 +9,7 @@ import numpy as np
 import pytest
 from shipped import book_of
 
+from buildplan.booklet.common.ballasting import tags_beside
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import plan_views
 from buildplan.booklet.common.parts_together import tying_pictures
@@ -19,6 +20,7 @@ from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import Circle, Label, Picture, Stamp
 from buildplan.drawing.standing_place import standing_eyes, standing_place
 from buildplan.drawing.techniques.tied_joints import pair_ready, tie_joints
+from buildplan.framework.counts import multigraph
 from buildplan.instructions.model import LiesAt, PartsApart
 from buildplan.instructions.setting_up import is_tying
 from buildplan.sequence.model import Kind, Step
@@ -83,6 +85,18 @@ def test_who_holds_and_who_ties_is_written_under_them(book: Book) -> None:
     told = [mark.text for mark in picture.marks if isinstance(mark, Label)]
     assert told.count("holds") == step.operations[0].people - 1
     assert told.count("ties") == 1
+
+
+def test_ballast_at_a_joint_without_a_tag_is_found_from_the_next_one() -> None:
+    """The star is ballasted at A30 and A36, one balloon from its tags A29 and A37."""
+    star = book_of("reading_star")
+    bags = bag_places(star.framework, star.shape)
+    tags = tags_beside(star, bags)
+    assert tags == {"A30": "A29", "A36": "A37"}
+    for joint, tag in tags.items():
+        assert multigraph(star.framework).has_edge(joint, tag)
+    plan = ballast_plan(star.framework, star.shape, bags, 252.0, "", "", tags)
+    assert {"A29", "A37", *bags} <= label_boxes(plan).keys()
 
 
 def test_no_bag_lies_in_the_way_through(book: Book) -> None:

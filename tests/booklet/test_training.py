@@ -10,17 +10,21 @@ import networkx as nx
 import pikepdf
 import pytest
 from page_words import words_of, words_of_pages
+from shipped import book_of
 from sold_copies import DESIGNS, sold_book, sold_copy
 from type_sizes import type_sizes
 
 from buildplan.booklet.common.book import gather_book
+from buildplan.booklet.common.joint_moves import with_ends
 from buildplan.booklet.editions import print_booklet
 from buildplan.booklet.training.lessons import LESSONS
 from buildplan.booklet.training.practice import practice
-from buildplan.booklet.training.practice_page import practice_of
+from buildplan.booklet.training.practice_page import practice_of, taught_by
 from buildplan.design.reading import read_design
 from buildplan.document.paper import PAPERS, large_print
+from buildplan.drawing.techniques.knots import tie_off
 from buildplan.evaluation.ballast import ballast_each_kg
+from buildplan.framework.chain_roles import RING, ZIGZAG
 from buildplan.framework.counts import multigraph
 from buildplan.sequence.labour import work_minutes
 from buildplan.sequence.model import Kind
@@ -63,6 +67,28 @@ def test_practice_post_has_the_corner_of_the_piece() -> None:
     assert nx.is_isomorphic(nx.Graph(multigraph(made.framework)), product)
     assert sum(made.counts.values()) == 25 + 2 * 14
     assert made.shape.standing.stands
+
+
+def test_a_globe_practises_on_what_it_is_made_of() -> None:
+    """Its courses are rings with zigzags: a ring as that about its pole, its zigzag, and a ring on
+    that. Free ends, which such rings have not, are shown with the first joints of the globe."""
+    book = book_of("gallery/reading_globe")
+    made = practice_of(book)
+    assert made is not None
+    roles = [long.role for long in made.framework.chains]
+    assert sorted(roles, key=str) == sorted([RING, ZIGZAG, RING], key=str)
+    first = next(step for step in book.steps if step.kind is Kind.JOIN)
+    pole = next(long for long in book.framework.chains if long.letter == "D")
+    assert {len(long.chain.links) for long in made.framework.chains if long.role is RING} == {
+        len(pole.chain.links)
+    }
+    taught = taught_by(book, made)
+    assert Kind.JOIN in taught
+    assert Kind.SINGLE not in taught
+    drawn = {Kind.JOIN: (tie_off(book.framework, book.voice),)}
+    assert len(with_ends(book, first, drawn, taught)[Kind.JOIN]) == 2
+    solid = book_of("gallery/lamp_icosahedron")
+    assert Kind.SINGLE in taught_by(solid, practice_of(solid))
 
 
 def test_practice_balloons_are_not_counted_into_the_piece_but_bought(pages: list[str]) -> None:

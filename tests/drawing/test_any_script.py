@@ -140,6 +140,12 @@ def test_a_name_keeps_its_own_direction_wherever_it_stands() -> None:
     assert words_of_own("R&B <b>") == "R&amp;B &lt;b&gt;"
 
 
+def test_a_space_stays_at_the_end_that_it_parts_from_what_is_beside() -> None:
+    seen = ["".join(p if isinstance(p, str) else p.text for p in pieces(f" {HEBREW} 12 "))]
+    seen += ["".join(p if isinstance(p, str) else p.text for p in pieces(f"{HEBREW} "))]
+    assert seen == [f" 12 {HEBREW[::-1]} ", f"{HEBREW[::-1]} "]
+
+
 def test_a_paragraph_from_the_right_stays_so_on_every_line() -> None:
     """Its lines end at the left, their full stops too, though one begins with Latin letters."""
     words = paragraph_of_own("\u05d0\u05d1\u05d2 " * 27 + "Foxglove.")

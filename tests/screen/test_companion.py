@@ -86,6 +86,33 @@ SCRIPT = '"><script>window.ran=1</script><img src=x onerror="window.ran=1">'
 SHORT = "\"><img src=x onerror='window.ran=1'>"
 
 
+# where the first letter of some words and a later sign of them stand, from the left
+PLACES = """node => {
+  const text = document.createTreeWalker(node, NodeFilter.SHOW_TEXT).nextNode();
+  return [0, text.data.indexOf("F")].map(at => {
+    const range = document.createRange();
+    range.setStart(text, at);
+    range.setEnd(text, at + 1);
+    return range.getBoundingClientRect().left;
+  });
+}"""
+
+
+def test_a_name_from_the_right_begins_at_its_right_end(browser: Browser, tmp_path: Path) -> None:
+    """Unicode Standard Annex 9, P2 and P3: though the page is written from the left."""
+    name = "\u05db\u05d5\u05db\u05d1 3 Foxglove"
+    words = {"name": name, "brand": name, "contact": name, "licence": name}
+    found = opened(browser, post(tmp_path, "sale", "Zed", **words))
+    seen = ["header .name", "header .brand", "h1"]
+    places = [found.page.locator(one).first.evaluate(PLACES) for one in seen]
+    begin(found.page)
+    go(found, "more")
+    told = found.page.get_by_text(name)
+    places += [told.nth(at).evaluate(PLACES) for at in range(told.count())]
+    assert len(places) > len(seen) + 2
+    assert all(latin < begins for begins, latin in places), places
+
+
 def test_words_with_markup_are_shown_and_never_run(browser: Browser, tmp_path: Path) -> None:
     """Markup in every field of the design, the brand and the buyer, and in one's own notes."""
     words = dict.fromkeys(ORDINARY, SCRIPT) | {"label": SHORT}

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 import numpy as np
 from reportlab.platypus import Flowable
 
-from buildplan.booklet.common.ballasting import STANDING, where_bags_lie
+from buildplan.booklet.common.ballasting import STANDING, tags_beside, where_bags_lie
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.going_down import going_down
 from buildplan.booklet.common.holding import fastening
@@ -114,8 +114,16 @@ def _plan_of_bags(book: Book) -> list[Shown]:
         piece=book.facts.name,
         joints=joints_words(tuple(at), voice),
     )
+    tags = tags_beside(book, at)
+    if tags:
+        beside = [
+            voice.say("{joint} is next to {tag}", joint=joint, tag=tag)
+            for joint, tag in tags.items()
+        ]
+        alt = f"{alt} {voice.say('Pale: the nearest tags; {beside}.', beside=voice.listed(beside))}"
     words = voice.say("From above, front below")
-    return [Shown(ballast_plan(book.framework, book.shape, at, width, words, alt), after=4.0)]
+    plan = ballast_plan(book.framework, book.shape, at, width, words, alt, tags)
+    return [Shown(plan, after=4.0)]
 
 
 def _tips(book: Book) -> str:

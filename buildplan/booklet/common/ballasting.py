@@ -3,13 +3,14 @@ is to be looked to before a piece is stood up."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 
 from reportlab.platypus import Flowable
 
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.lifting import all_locked
 from buildplan.booklet.common.loads import joints_words, mass_words
+from buildplan.booklet.common.needs import tags_of
 from buildplan.booklet.common.panel_rows import ROW_GAP
 from buildplan.booklet.common.tags_off import tags_off_before
 from buildplan.document.blocks import Items, Words
@@ -27,6 +28,8 @@ from buildplan.shape.carrying import walk_through
 from buildplan.shape.whereabouts import group_words
 
 STANDING = mark("Hold it down, carry it")
+
+NEXT = (1, 2)  # joints along a chain
 
 
 def is_ballasted(book: Book, step: Step) -> bool:
@@ -100,6 +103,22 @@ def _masses(book: Book) -> Mapping[str, str]:
         "each": mass_words(ballast_each_kg(book.examination), book.voice),
         "joints": joints_words(book.examination.wind.ballast_at, book.voice),
     }
+
+
+def tags_beside(book: Book, joints: Collection[str]) -> Mapping[str, str]:
+    """The tagged joint next to each of those `joints` at the front that have no tag of their own,
+    where there is one on its chain no further off than `NEXT`; none of `joints`, each once."""
+    tagged, found = {*tags_of(book.steps)}, dict[str, str]()
+    for joint in joints:
+        along = next((o.chain.joints for o in book.framework.chains if joint in o.chain.joints), ())
+        if not along or joint in tagged or book.shape.at[joint][2] < 0:
+            continue
+        at = along.index(joint)
+        near = (along[(at + way * off) % len(along)] for off in NEXT for way in (1, -1))
+        tag = next((one for one in near if one in tagged), None)
+        if tag is not None and tag not in {*joints, *found.values()}:
+            found[joint] = tag
+    return found
 
 
 def before_standing(book: Book, step: Step) -> Sequence[Flowable]:

@@ -35,6 +35,7 @@ NAME = mark("Practice piece")
 # Cells that go straight on; where the piece turns, one of its corners lies between them.
 STRAIGHTS = 2
 USUAL_CHAINS = 4
+ABOUT_POLE = 5  # balloons of the rings of a globe about its poles
 MOST_AROUND = 6  # a hand fits into a ring of as many, as into that of the piece
 
 
@@ -93,7 +94,10 @@ def _small(design: Design, framework: Framework) -> tuple[str, FileModel] | None
         case Solid():
             return "solid", keys.model_copy(update={"shape": "tetrahedron", "extra": []})
         case Globe():
-            return "solid", Solid(shape="tetrahedron", edge=keys.long, lock=keys.lock)
+            foot = Column(
+                around=ABOUT_POLE, rings=2, ring=keys.long, between=keys.long, lock=keys.lock
+            )
+            return "column", foot
     return None
 
 

@@ -11,7 +11,7 @@ from buildplan.booklet.common.acts import told_in_order
 from buildplan.booklet.common.book import Book
 from buildplan.booklet.common.closeups import ON_THE_PIECE
 from buildplan.booklet.common.course_plans import plan_of
-from buildplan.booklet.common.joint_moves import closed_from_outside
+from buildplan.booklet.common.joint_moves import closed_from_outside, has_ends
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.locks_behind import locks_behind
 from buildplan.booklet.common.needs import Practised, tags_of
@@ -67,9 +67,19 @@ def practice_pages(book: Book, made: Practice | None) -> list[Section]:
     return [Section(title, _practice(book, made), titled=True, runs_on=True)]
 
 
-def taught_by(made: Practice | None) -> frozenset[Kind]:
-    """The kinds of work whose hand moves are shown with the practice piece."""
-    return frozenset(kind for step in _on_it(made) for kind in step.kinds)
+def taught_by(book: Book, made: Practice | None) -> frozenset[Kind]:
+    """The kinds of work whose hand moves are shown with the practice piece; singles too, where free
+    ends are tied into its joints as theirs are."""
+    kinds = frozenset(kind for step in _on_it(made) for kind in step.kinds)
+    if made is None:
+        return kinds
+    own = _book_of(book, made)
+    ends = any(has_ends(own, step) for step in _on_it(made))
+    return kinds | {Kind.SINGLE} if ends else kinds
+
+
+def _book_of(book: Book, made: Practice) -> Book:
+    return replace(book, framework=made.framework, shape=made.shape, steps=made.steps)
 
 
 def learnt_before(book: Book, made: Practice | None, step: Step) -> Sequence[Step]:
@@ -109,7 +119,7 @@ def practised(book: Book, made: Practice | None) -> Practised | None:
 
 def _practice(book: Book, made: Practice) -> list[Flowable]:
     voice, framework = book.voice, made.framework
-    own = replace(book, framework=framework, shape=made.shape, steps=made.steps)
+    own = _book_of(book, made)
     shown = _shown(made)
     words: list[Flowable] = [
         Words(voice.say("Build this first, of other balloons.")),

@@ -95,8 +95,14 @@ def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str 
         )
     # a sign for each letter with its mark, where there is one
     text = "".join(sign for sign in unicodedata.normalize("NFC", text) if not _is_moving(sign))
-    places = levels(text, from_right=True) if own.from_right else line_levels(text)
-    return tuple(_pieces(text, places, own))
+    # a space at an end parts it from what is set beside it, whichever way round the line is
+    words = text.strip(" ")
+    if not words:
+        return (text,) if text else ()
+    at = text.index(words)
+    places = levels(words, from_right=True) if own.from_right else line_levels(words)
+    pieces = (text[:at], *_pieces(words, places, own), text[at + len(words) :])
+    return tuple(piece for piece in pieces if piece)
 
 
 def set_shapes(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> Iterator[Letterform]:
