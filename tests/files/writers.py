@@ -162,8 +162,9 @@ def brought_back(folder: Folder) -> None:
 
 
 def worked_out(folder: Folder) -> None:
-    """What was worked out of a design, kept."""
-    results_of(folder, BEFORE, ENGLISH).put("card.json", b'{"balloons": 72}\n' * 500)
+    """What was worked out of a design, kept; what cannot be is told as by a process at work."""
+    with saving.writing():
+        results_of(folder, BEFORE, ENGLISH).put("card.json", b'{"balloons": 72}\n' * 500)
 
 
 def undone(folder: Folder) -> None:
