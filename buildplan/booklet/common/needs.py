@@ -40,7 +40,7 @@ class Practised:
 ORDER_PAD = 7.0  # room to write by hand
 TAGS = mark("Paper tags or masking tape, and a marker")
 SCISSORS = mark("Blunt scissors; no pins, no knives near the piece")
-STRIPS = mark("Blunt scissors, strips of latex; no pins or knives near the piece")
+STRIPS = mark("Blunt scissors, latex strips; no pins or knives nearby")
 TOOLS: Sequence[str] = (
     mark("Electric inflator for air; a hand pump for repairs"),
     mark("The gauges, cut from stiff card"),
