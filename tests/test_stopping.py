@@ -73,6 +73,49 @@ main()
     assert (ended.returncode, ended.stderr) == (130, "Stopped.\n")
 
 
+# sends itself a signal when all is said and done, while Python comes to its end
+AFTER = """
+import atexit, os, sys, time
+atexit.register(lambda: os.kill(os.getpid(), int(number)) or time.sleep(1))
+number = sys.argv.pop(1)
+from buildplan.__main__ import main
+main()
+"""
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="signals")
+@pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
+@pytest.mark.parametrize(("call", "status"), [(["--version"], 0), (["check", "no.yaml"], 2)])
+def test_a_command_that_is_done_ends_as_it_would_have(
+    call: list[str], status: int, number: signal.Signals
+) -> None:
+    run = [sys.executable, "-c", AFTER, str(int(number)), *call]
+    ended = subprocess.run(run, capture_output=True, text=True, check=False)
+    assert ended.returncode == status
+    assert len((ended.stdout + ended.stderr).splitlines()) == 1
+
+
+# a process that others are forked from, as it is seen by the system (proc(5): the signals that it
+# blocks, as bits, the first for signal 1)
+WARM = """
+from multiprocessing import forkserver
+from pathlib import Path
+from buildplan.desk.workers import warm_up
+if __name__ == "__main__":
+    warm_up()
+    lines = Path(f"/proc/{forkserver._forkserver._forkserver_pid}/status").read_text().split("\\n")
+    print(next(line.split()[1] for line in lines if line.startswith("SigBlk")))
+"""
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="/proc")
+def test_an_interrupt_does_not_reach_what_a_desk_is_still_loading() -> None:
+    run = [sys.executable, "-c", WARM]
+    ended = subprocess.run(run, capture_output=True, text=True, check=True)
+    assert int(ended.stdout, 16) & 1 << signal.SIGINT - 1
+    assert ended.stderr == ""
+
+
 @pytest.mark.parametrize("stop", [KeyboardInterrupt, SystemExit])
 def test_a_file_that_is_being_written_is_not_left_half_written(
     stop: type[BaseException], tmp_path: Path, monkeypatch: pytest.MonkeyPatch

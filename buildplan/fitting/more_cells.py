@@ -156,8 +156,8 @@ def _words(data: Data, changes: tuple[Put, ...]) -> tuple[Message, ...]:
         before: Any = data
         for step in change.at:
             before = before[step]
-        if change.at[0] == "stand_on":
-            continue
+        if not {"stand_on", "top", "extra"}.isdisjoint(change.at):
+            continue  # the same places, called otherwise
         if change.last is not None:
             first = change.at[-1]
             assert isinstance(first, int)

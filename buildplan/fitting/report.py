@@ -187,7 +187,7 @@ def _remarks(fit: Fit, voice: Voice) -> list[str]:
         remarks.append(
             voice.say(
                 "It stands {height} high, not the {wanted} asked for: no design nearer that height "
-                "was found.",
+                "was found that stands by itself.",
                 height=height_words(fit.height_m, fit.gauges.units, voice),
                 wanted=height_words(fit.outline.height_m, fit.gauges.units, voice),
             )
@@ -255,7 +255,7 @@ def _held_words(fit: Fit, voice: Voice) -> str:
     assert isinstance(put.value, Mapping), "by its keys"
     keys = ", ".join(f"{key}: {value:g}" for key, value in put.value.items())
     return voice.say(
-        "{way} (in its file: {right})",
+        "{way} (write into its file: {right})",
         way=voice.tell(way.words),
         right=f"base: {{{keys}}}",
     )

@@ -39,6 +39,14 @@ def _with_own(part: Part, extras: Sequence[ExtraLink], lock: str) -> Part:
     return replace(part, framework=with_extras(part.framework, of_it, lock))
 
 
+def before_singles(framework: Framework) -> Framework:
+    """A framework as it is where its chains have been joined and locked: its singles, and what ties
+    its parts to one another, come later."""
+    singles = set(framework.singles)
+    links = tuple(link for link in framework.links if link.id not in singles)
+    return replace(framework, links=links, singles=(), extras=frozenset())
+
+
 def joined_pairs(framework: Framework) -> set[frozenset[str]]:
     """The pairs of joints that a balloon joins."""
     return {frozenset((link.start, link.finish)) for link in framework.links}

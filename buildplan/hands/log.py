@@ -33,6 +33,7 @@ from buildplan.source.mistake import nearest, quoted
 COLUMNS = ("design", "what", "which", "count", "expected", "unit", "measured")
 # what is measured by hand lies between
 LEAST, MOST = 1e-6, 1e6
+MOST_OFF = 2.0  # times what is foretold, or a part of it: from memory, and generous
 _CLOCK = re.compile(r"([0-9]{1,2}):([0-5][0-9])(?::([0-5][0-9]))?")
 METRES: Mapping[str, float] = {"mm": 0.001, "cm": 0.01, "m": 1.0, "in": 0.0254, "ft": 0.3048}
 MINUTES: Mapping[str, float] = {"min": 1.0, "h": 60.0, "s": 1 / 60}
@@ -293,8 +294,28 @@ def _measured(
         raise _BadCellError(why)
     match found.measurement:
         case ChainOfTen() as chain:
-            return replace(chain, length_m=value * 10 / _number(row, "count"))
+            share = _number(row, "count") / 10
+            _refuse_slip(row, value, chain.length_m * share)
+            return replace(chain, length_m=value / share)
         case RingAcross() as ring:
+            _refuse_slip(row, value, ring.across_m)
             return replace(ring, across_m=value)
         case StandingHeight() as height:
+            _refuse_slip(row, value, height.height_m)
             return replace(height, height_m=value)
+
+
+def _refuse_slip(row: Mapping[str, str], value_m: float, foretold_m: float) -> None:
+    """A length that no hands make: one in another unit, or with its point elsewhere."""
+    if foretold_m / MOST_OFF <= value_m <= foretold_m * MOST_OFF:
+        return
+    unit = row["unit"].lower()
+    raise _BadCellError(
+        message(
+            "{value} {unit} cannot be right where about {foretold} {unit} is foretold; measure "
+            "again, or write it in {unit}",
+            value=row["measured"],
+            unit=unit,
+            foretold=f"{foretold_m / METRES[unit]:.4g}",
+        )
+    )

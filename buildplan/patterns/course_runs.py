@@ -6,13 +6,15 @@ to make a full one. Runs of equal length stay equal, so that what is symmetric s
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+import re
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 from math import floor
 from typing import Any
 
 from buildplan.framework import cells
+from buildplan.framework.places import CELL_PLACE, ENDS, cell_place
 from buildplan.patterns.course import OUTER_CHAINS, cell_of
 from buildplan.patterns.growing import scaled
 from buildplan.source.mistake import Path
@@ -84,12 +86,31 @@ def moved_joint(label: str, course: Sequence[CourseStretch], chains: int) -> str
     """The joint of the scaled course where `label` was: as far along its straight run."""
     letter, number = label[0], int(label[1:]) - 1
     outer = letter in OUTER_CHAINS[chains]
+    counts = [
+        (advance * one.before, advance * one.after)
+        for one in course
+        for advance in [one.outer if outer else one.inner]
+    ]
+    return f"{letter}{_moved(number, counts) + 1}"
+
+
+def moved_place(place: str, course: Sequence[CourseStretch], chains: int) -> str:
+    """The place of the scaled course where one was: a joint, a cell; an end stays one."""
+    if place in ENDS:
+        return place
+    cell = re.fullmatch(CELL_PLACE, place)
+    if cell is None:
+        return moved_joint(place, course, chains)
+    counts = [(one.before, one.after) for one in course]
+    return cell_place(_moved(int(cell[1]) - 1, counts) + 1)
+
+
+def _moved(number: int, counts: Iterable[tuple[int, int]]) -> int:
+    """Where one that is counted from 0 comes to be, as far along its stretch; `counts` are how many
+    each stretch has, before and after."""
     before = after = 0
-    for stretch in course:
-        advance = stretch.outer if outer else stretch.inner
-        length, longer = advance * stretch.before, advance * stretch.after
+    for length, longer in counts:
         if number < before + length:
-            share = (number - before) / length
-            return f"{letter}{after + floor(share * longer + 0.5) + 1}"
+            return after + floor((number - before) / length * longer + 0.5)
         before, after = before + length, after + longer
-    return f"{letter}{after + number - before + 1}"
+    return after + number - before

@@ -11,7 +11,7 @@ from buildplan.framework.tube import LAYOUTS, TubePlan, build_tube
 from buildplan.language.messages import listing, mark
 from buildplan.patterns.colour_runs import ColourRun, tube_runs
 from buildplan.patterns.course import cell_counts, expand_course
-from buildplan.patterns.course_runs import moved_joint, run_changes, stretches
+from buildplan.patterns.course_runs import moved_joint, moved_place, run_changes, stretches
 from buildplan.patterns.extra_keys import extra_links
 from buildplan.patterns.pattern import (
     EXTRA,
@@ -96,21 +96,21 @@ def _more_cells(data: Given, factor: float) -> Iterator[Put]:
 
 
 def moved_feet(data: Given, tube: Any, factor: float) -> Iterator[Put]:
-    """The joints that it stands on, and those of further balloons, where they have gone to."""
+    """What it stands on or has at its top, and the joints of further balloons, where they have gone
+    to."""
     course = list(stretches(tube["course"], factor))
     for i, extra in enumerate(tube.get("extra") or ()):
         at: Path = ("build", "tube", "extra", i)
         joints, at = (extra, at) if isinstance(extra, list) else (extra["joints"], (*at, "joints"))
         for end, label in enumerate(joints):
             yield Put((*at, end), moved_joint(label, course, tube["chains"]))
-    stand_on = data.get("stand_on")
-    if stand_on is None:
-        return
-    one = isinstance(stand_on, str)
-    for i, label in enumerate([stand_on] if one else stand_on):
-        moved = moved_joint(label, course, tube["chains"])
-        if moved != label:
-            yield Put(("stand_on",) if one else ("stand_on", i), moved)
+    for key in ("stand_on", "top"):
+        given = data.get(key) or ()
+        one = isinstance(given, str)
+        for i, place in enumerate([given] if one else given):
+            moved = moved_place(place, course, tube["chains"])
+            if moved != place:
+                yield Put((key,) if one else (key, i), moved)
 
 
 TUBE_PARTS = ("A", "B", "C", "D", "long", "brace")

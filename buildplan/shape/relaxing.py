@@ -233,7 +233,8 @@ def sharpened(
     stiffening: Stiffening, rested: Relaxed, held_m: FloatArray | None, steps: int
 ) -> Relaxed:
     """What has come to rest, brought there to the last digits: by Newton's steps with next to no
-    damping, of which each about squares the force left, as long as it takes off half of it.
+    damping and, as near as this, the same factors for all, each as long as it takes off half of the
+    force left.
 
     What a tolerance leaves moves a soft piece by a hundredth of a millimetre, on every processor
     another way: what is told of a symmetric one, as soft this way as that, would go by it.
@@ -243,11 +244,13 @@ def sharpened(
     freedom = stiffening.freedoms.nearest(rested.positions_m - held)
     now = _Rest(freedom, *problem.value(freedom))
     slight = SLIGHT * float(stiffening.springs.stiffness_n_per_m.max(initial=1.0))
+    if not steps or now.pushed_n <= SHARP_N:
+        return rested
+    solve = stiffening.solving(problem.curvature(now.freedom), slight)
+    if solve is None:
+        return rested
     for _ in range(steps):
         if now.pushed_n <= SHARP_N:
-            break
-        solve = stiffening.solving(problem.curvature(now.freedom), slight)
-        if solve is None:
             break
         step = -solve(now.gradient)
         freedom = now.freedom + step

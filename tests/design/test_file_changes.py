@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from buildplan.desk.list_edits import inserted
 from buildplan.framework.cells import CELL_KINDS
 from buildplan.patterns.course import expand_course
-from buildplan.patterns.course_runs import moved_joint, run_changes, stretches
+from buildplan.patterns.course_runs import moved_joint, moved_place, run_changes, stretches
 from buildplan.patterns.growing import scaled
 from buildplan.patterns.tube_keys import Tube
 from buildplan.source.file_changes import CannotChangeError, changed_data, changed_text
@@ -154,3 +154,15 @@ def test_where_a_part_stands_is_written_as_people_write_it() -> None:
     assert plain(load(made, "a file").root) == wanted
     more = inserted(made, ("parts", 2), {"name": "P", "on": "L"})
     assert more == f"{made}  - {{name: P, on: L}}\n"
+
+
+def test_ends_stay_ends_and_cells_move_as_far_along_their_run() -> None:
+    """Of 4 cells that become 8, a corner and 4 that become 8: the corner is the ninth."""
+    course = list(stretches([{"repeat": 4, "cells": ["straight"]}, "tip", *["straight"] * 4], 2.0))
+    assert [moved_place(place, course, 4) for place in ("start", "finish", "ends")] == [
+        *("start", "finish", "ends")
+    ]
+    assert [moved_place(f"cell {n}", course, 4) for n in (1, 3, 5, 6)] == [
+        *("cell 1", "cell 5", "cell 9", "cell 10")
+    ]
+    assert moved_place("A5", course, 4) == moved_joint("A5", course, 4) == "A9"

@@ -35,7 +35,7 @@ def test_an_svg_of_her_own_becomes_a_design_and_a_picture(call: Call) -> None:
     assert closest == sorted(closest)
     assert all(one >= other for one, other in zip(closest, best, strict=True))
     # the base that it names for the narrow foot holds it
-    (base,) = re.findall(r"in its file: (base: \{.*?\})", said)
+    (base,) = re.findall(r"write into its file: (base: \{.*?\})", said)
     assert float(re.findall(r"tips at (\d+\.\d) degrees", said)[0]) < LEANS_LIGHTLY_DEG
     design.write_text(f"{design.read_text('utf-8')}{base}\n", "utf-8")
     held = read_design(design)

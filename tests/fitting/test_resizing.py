@@ -150,6 +150,37 @@ def test_an_arch_still_stands_on_its_ends() -> None:
     assert sorted(way.measured.design.stand_on or []) == sorted(ends)
 
 
+BOW = """\
+  tube:
+    closed: false
+    chains: 4
+    long: long
+    brace: long
+    single: long
+    lock: lock
+    course: [{repeat: 4, cells: [straight]}, tip, {repeat: 4, cells: [straight]}]
+"""
+
+
+@pytest.mark.parametrize(
+    ("place", "moved"),
+    [
+        ("stand_on: ends", "stand_on: ends"),
+        ("top: cell 5", "top: cell 10"),
+        ("top: A6", "top: A11"),
+    ],
+)
+def test_a_bow_of_more_cells_stands_as_it_did(place: str, moved: str) -> None:
+    """Its tip, the fifth cell of four, one and four, is the tenth of nine, one and nine."""
+    text = f"{HEAD}{BOW}{place}\n"
+    now, way = resized(text, "cells", 1.75)
+    assert way.measured is not None, way.why_not
+    made = changed_text(text, way.changes)[0].replace('"', "")
+    assert made.count("repeat: 9") == 2
+    assert moved in made
+    assert way.measured.height_m > 1.5 * now.height_m
+
+
 @pytest.mark.parametrize(
     ("file", "by", "factor", "says"),
     [

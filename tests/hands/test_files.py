@@ -211,6 +211,9 @@ def test_mistakes_of_a_log_of_times_are_told_with_their_line(
         ("f.yaml,ring,A,1,,cm,-3", "above 0"),
         ("f.yaml,ring,A,1,,cm,nan", "above 0"),
         ("f.yaml,work,lok,1,,min,3", "kinds of work"),
+        # a frame is about two metres high: a point slipped, and inches called centimetres
+        ("f.yaml,height,,1,,cm,18.5", "cannot be right where about"),
+        ("f.yaml,height,,1,,in,185", "cannot be right where about"),
     ],
 )
 def test_a_bad_row_is_told_with_its_line(frame: Evaluation, row: str, says: str) -> None:

@@ -19,6 +19,7 @@ from buildplan.drawing.techniques.large_locks import (
     locks_of_joints,
 )
 from buildplan.drawing.techniques.lying_locks import lock_lying
+from buildplan.framework.extras import before_singles
 from buildplan.instructions.folding import is_closed_last, is_narrow
 from buildplan.instructions.setting_up import is_tying
 from buildplan.instructions.singles import is_first_beside_locks, is_first_lifted
@@ -73,7 +74,7 @@ def with_lock(
     flat is shown with the first such ring, unless one was closed on a practice piece."""
     ring = first_ring(book, step) if Kind.CLOSE_RING in drawn and step.locks else None
     if ring is not None and Kind.CLOSE_RING not in taught:
-        own = book.framework.built_with(ring.ring.chain.joints[0])
+        own = before_singles(book.framework.built_with(ring.ring.chain.joints[0]))
         lying = lock_lying(own, book.voice, ring, book.shape)
         return {**drawn, Kind.LOCK: (lying,)}
     met = most_met(book, step) if step.kind is Kind.JOIN else 0
@@ -84,7 +85,8 @@ def with_lock(
     largest = next((j for j in joints if brought[j] == met), None)
     if largest is None:
         return drawn
-    own, plan = book.framework.built_with(largest), _plan_of(book, largest)
+    own = before_singles(book.framework.built_with(largest))
+    plan = _plan_of(book, largest)
     odd = next((j for j in joints if MANY_MET <= brought[j] < met and brought[j] % 2), None)
     if odd is not None and not is_narrow(book.context, step):
         lock = locks_of_joints(own, book.voice, (largest, odd), book.shape, plan)
@@ -107,7 +109,7 @@ def closed_from_outside(book: Book, step: Step) -> tuple[Picture, ...]:
     if not step.locks or not step.of_kind(Kind.JOIN) or not is_closed_last(book.context, step):
         return ()
     joint = step.locks[-1]
-    own = book.framework.built_with(joint)
+    own = before_singles(book.framework.built_with(joint))
     return (lock_from_outside(own, book.voice, joint, book.shape, _plan_of(book, joint)),)
 
 

@@ -24,7 +24,7 @@ from buildplan.drawing.techniques.props import (
     signs,
     words,
 )
-from buildplan.framework.model import Framework, LongChain
+from buildplan.framework.model import Framework, LongChain, Role
 from buildplan.language.voice import Voice
 from buildplan.sequence.reach import is_one_layer
 from buildplan.shape.model import Shape
@@ -93,8 +93,8 @@ def join_chains(
 
 
 def balloons_brought(framework: Framework, joint: str) -> int:
-    """How many balloons meet at a joint where chains are brought together."""
-    return len(framework.links_at[joint])
+    """How many balloons meet at a joint where chains are brought together: singles come later."""
+    return sum(framework.link[id_].role is not Role.SINGLE for id_ in framework.links_at[joint])
 
 
 def _brought_to(framework: Framework, joint: str) -> list[_Brought]:
