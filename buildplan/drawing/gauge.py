@@ -47,7 +47,7 @@ from buildplan.language.voice import Voice
 
 MARGIN = 12 * MM
 # How much card is left above and below a gauge, and behind it: much, where a page has room for it.
-CARDS = (20 * MM, 17 * MM, 14 * MM, 11 * MM, 8 * MM, WALL)
+CARDS = (*(mm * MM for mm in range(20, 7, -1)), WALL)
 # What is left behind a notch, and how many of the longest jaws are not tried for it: rather than
 # little card its jaws are shorter.
 SPINES = (*((card, 0) for card in CARDS[:-1]), (CARDS[-2], 1), (CARDS[-2], 2), (WALL, 0))

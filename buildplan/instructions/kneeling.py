@@ -42,7 +42,7 @@ def closing(context: Context, braces: Sequence[Brace]) -> Iterator[str]:
     own = _closed(context, braces)
     if own is not None and len(own.chains) >= TUBE:
         if part_of(context.framework, braces[-1].section[0]) in context.figures.closed_inside:
-            yield context.voice.say("Here the tube closes: kneel in its open middle, at the gap.")
+            yield context.voice.say("Here the tube closes: kneel in its open middle.")
         else:
             yield context.voice.say("Here the tube closes: kneel outside it, at the gap.")
     if own is not None and _closes_first(own, braces[-1]):

@@ -256,10 +256,6 @@ WRITERS = (
             *("--for", "Ana Example", "--key", "own.key", "--out", f"{OUT}/sold.html"),
         ),
     ),
-    Writer(
-        "quote of an event",
-        command("quote", "lamp.event.yaml", "--csv", f"{OUT}/q.csv", "--pdf", f"{OUT}/q.pdf"),
-    ),
     Writer("desk's save", at_desk(saved), {"lamp.yaml": BEFORE}, over=False),
     Writer("desk's undo", at_desk(undone), CHANGED_ONCE, over=False),
     Writer("desk's redo", at_desk(redone), TAKEN_BACK, over=False),
