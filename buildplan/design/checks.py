@@ -8,15 +8,15 @@ from __future__ import annotations
 import re
 from collections.abc import Collection, Iterator, Mapping
 
-from buildplan.design.balloon_checks import (
+from buildplan.design.balloon_references import (
     THE_BALLOONS,
     Balloons,
     check_reference,
-    check_sizes,
     kinds_wanted,
     references,
 )
 from buildplan.design.money_checks import check_money
+from buildplan.design.size_checks import check_sizes
 from buildplan.design.standing_checks import check_standing
 from buildplan.design.unit_checks import check_units
 from buildplan.language.messages import mark, message, message_in

@@ -10,7 +10,7 @@ from typing import Annotated, Any, Literal
 from pydantic import Field, model_validator
 
 from buildplan.design.event_words import NAMED, EventTranslation, Line, check_words
-from buildplan.design.reading import read_as
+from buildplan.design.form_reading import read_as
 from buildplan.language.messages import mark, message
 from buildplan.source.kinds import FileKind
 from buildplan.source.mistake import Mistake, shown, with_ending

@@ -4,11 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from buildplan.design.balloon_checks import (
-    CM_PER_INCH,
-    LEAST_FILLED,
-    Balloons,
-)
+from buildplan.design.balloon_references import Balloons
+from buildplan.design.size_checks import CM_PER_INCH, LEAST_FILLED
 from buildplan.language.messages import message
 from buildplan.source.balloons import Balloon
 from buildplan.source.kinds import FileKind

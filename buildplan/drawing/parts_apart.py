@@ -11,7 +11,8 @@ import numpy as np
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Bodies, Scene, link_length_m, straight_bodies
 from buildplan.drawing.camera import Camera, turned
-from buildplan.framework.model import Framework, Tie
+from buildplan.framework.locks import Tie
+from buildplan.framework.model import Framework
 from buildplan.shape.model import Shape
 from buildplan.shape.tied_parts import part_of, way_apart
 

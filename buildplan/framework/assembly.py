@@ -6,18 +6,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from buildplan.framework.ends import End
-from buildplan.framework.model import (
-    BalloonType,
-    Brace,
-    Cell,
-    Chain,
-    Framework,
-    Link,
-    Lock,
-    Part,
-    Role,
-    Tie,
-)
+from buildplan.framework.locks import Lock, Tie
+from buildplan.framework.model import BalloonType, Brace, Cell, Chain, Framework, Link, Part, Role
 
 
 @dataclass(frozen=True)

@@ -9,7 +9,8 @@ from itertools import count
 
 from buildplan.framework.chain_roles import ChainRole, Layer
 from buildplan.framework.ends import start_end
-from buildplan.framework.model import BalloonType, Chain, Framework, Link, Lock, LongChain, Role
+from buildplan.framework.locks import Lock
+from buildplan.framework.model import BalloonType, Chain, Framework, Link, LongChain, Role
 from buildplan.framework.naming import letters
 
 

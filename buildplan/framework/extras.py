@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from buildplan.framework.ends import start_end
-from buildplan.framework.model import Framework, Link, Lock, Part, Role
+from buildplan.framework.locks import Lock
+from buildplan.framework.model import Framework, Link, Part, Role
 
 ExtraLink = tuple[str, str, str]
 """Two joints, and the key of the balloon between them."""

@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING
 
 from buildplan.framework.chain_roles import OPEN_CHAIN, RING, ZIGZAG, ChainRole
 from buildplan.framework.ends import start_end
-from buildplan.framework.model import BalloonType, Chain, Framework, Link, Lock, LongChain, Role
+from buildplan.framework.locks import Lock
+from buildplan.framework.model import BalloonType, Chain, Framework, Link, LongChain, Role
 from buildplan.framework.naming import letters
 
 if TYPE_CHECKING:

@@ -14,6 +14,7 @@ from buildplan.framework.balloon_kinds import BalloonKind
 from buildplan.framework.cells import CellKind
 from buildplan.framework.chain_roles import ChainRole, Layer
 from buildplan.framework.ends import End
+from buildplan.framework.locks import Lock, Tie
 from buildplan.language.messages import Message
 
 
@@ -172,27 +173,6 @@ class Cell:
     def inner(self) -> int:
         """How many balloons the inner chains advance by."""
         return self.kind.inner
-
-
-@dataclass(frozen=True)
-class Lock:
-    """A pair of small rounds twisted round a joint."""
-
-    joint: str
-    balloon: str
-
-
-@dataclass(frozen=True)
-class Tie:
-    """Joints of different parts that are brought together at one place and held there by a
-    lock round all of them; `name` is what the place and its lock are called."""
-
-    joints: tuple[str, ...]
-
-    @property
-    def name(self) -> str:
-        """The joints' labels with a plus sign between."""
-        return "+".join(self.joints)
 
 
 @dataclass(frozen=True)

@@ -14,6 +14,7 @@ from typing import NamedTuple
 from buildplan.framework.cells import CellKind
 from buildplan.framework.chain_roles import INNER, OUTER, ChainRole, Layer
 from buildplan.framework.ends import start_end
+from buildplan.framework.locks import Lock
 from buildplan.framework.model import (
     BalloonType,
     Brace,
@@ -21,7 +22,6 @@ from buildplan.framework.model import (
     Chain,
     Framework,
     Link,
-    Lock,
     LongChain,
     Role,
 )

@@ -9,7 +9,7 @@ from typing import Annotated, Literal
 import yaml
 from pydantic import Field
 
-from buildplan.design.reading import read_as
+from buildplan.design.form_reading import read_as
 from buildplan.hands.model import (
     ChainOfTen,
     Measurement,

@@ -10,12 +10,20 @@ from __future__ import annotations
 import csv
 import io
 import math
-import re
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.hands.forecast import MeasuringChoice, candidates
+from buildplan.hands.log_cells import (
+    METRES,
+    MINUTES,
+    TIMES,
+    BadCellError,
+    kind_in,
+    number_in_column,
+    unit_in,
+)
 from buildplan.hands.model import (
     ChainOfTen,
     Measurement,
@@ -26,19 +34,11 @@ from buildplan.hands.model import (
 from buildplan.language.messages import Message, listing, message, message_count
 from buildplan.sequence.labour import Learned
 from buildplan.sequence.model import Kind
-from buildplan.source.almost_numbers import number_in
 from buildplan.source.csv_text import read_cell
-from buildplan.source.mistake import nearest, quoted
+from buildplan.source.mistake import quoted
 
 COLUMNS = ("design", "what", "which", "count", "expected", "unit", "measured")
-# what is measured by hand lies between
-LEAST, MOST = 1e-6, 1e6
 MOST_OFF = 2.0  # times what is foretold, or a part of it: from memory, and generous
-_CLOCK = re.compile(r"([0-9]{1,2}):([0-5][0-9])(?::([0-5][0-9]))?")
-METRES: Mapping[str, float] = {"mm": 0.001, "cm": 0.01, "m": 1.0, "in": 0.0254, "ft": 0.3048}
-MINUTES: Mapping[str, float] = {"min": 1.0, "h": 60.0, "s": 1 / 60}
-# the column of a log of times, by what it is in
-TIMES: Mapping[str, float] = {"minutes": 1.0, "hours": 60.0, "seconds": 1 / 60}
 TIMED = ("kind", "count")
 CHAIN, RING, HEIGHT, WORK = "chain of ten", "ring", "height", "work"
 
@@ -87,7 +87,7 @@ def read_log(text: str, piece_of: Callable[[str], Evaluation]) -> tuple[Measurem
             row = _row(head, cells, (*TIMED, time) if time else ())
             if row[time or "measured"]:
                 found.append(_timed(row, time) if time else _measured(row, known, piece_of))
-        except _BadCellError as error:
+        except BadCellError as error:
             bad.append(BadLogRow(line, error.why))
     if bad:
         raise LogError(bad)
@@ -101,7 +101,7 @@ def is_unfilled(text: str) -> bool:
         return set(COLUMNS) <= set(head) and not any(
             _row(head, cells, ())["measured"] for _, cells in rows
         )
-    except (LogError, _BadCellError):
+    except (LogError, BadCellError):
         return False
 
 
@@ -147,7 +147,7 @@ def _no_columns(head: Sequence[str]) -> Message:
 def _row(head: Sequence[str], cells: Sequence[str], needed: Sequence[str]) -> dict[str, str]:
     """A row by its columns; one that is short of those that are `needed` is refused."""
     if len(cells) <= max((head.index(column) for column in needed), default=-1):
-        raise _BadCellError(
+        raise BadCellError(
             message_count(
                 "has {number} cell, and must have {columns}",
                 "has {number} cells, and must have {columns}",
@@ -156,7 +156,7 @@ def _row(head: Sequence[str], cells: Sequence[str], needed: Sequence[str]) -> di
             )
         )
     if any(cells[len(head) :]):
-        raise _BadCellError(
+        raise BadCellError(
             message(
                 "has {number} cells below {columns}: write decimals with a point, or part the "
                 "cells by semicolons",
@@ -165,12 +165,6 @@ def _row(head: Sequence[str], cells: Sequence[str], needed: Sequence[str]) -> di
             )
         )
     return dict.fromkeys(head, "") | dict(zip(head, cells, strict=False))
-
-
-class _BadCellError(Exception):
-    def __init__(self, why: Message) -> None:
-        super().__init__(why.text)
-        self.why = why
 
 
 def _table(text: str) -> tuple[list[str], list[tuple[int, list[str]]]]:
@@ -188,84 +182,9 @@ def _table(text: str) -> tuple[list[str], list[tuple[int, list[str]]]]:
     return head, [(line, cells) for line, cells in rows if any(cells)]
 
 
-def number(text: str) -> float:
-    """A number above 0, with a decimal point or comma, that hands can come to. Raises ValueError
-    for anything else."""
-    value = float(text.replace(",", "."))
-    if not math.isfinite(value) or not LEAST <= value <= MOST:
-        raise ValueError(text)
-    return value
-
-
-def _number(row: Mapping[str, str], column: str) -> float:
-    given = row.get(column, "")
-    try:
-        return number(given)
-    except ValueError:
-        right = _meant(given, column)
-        if right:
-            why = message(
-                "{column} is to be a number above 0, and is {value}; write {right}",
-                column=column,
-                value=quoted(given),
-                right=right,
-            )
-        else:
-            why = message(
-                "{column} is to be a number above 0, and is {value}",
-                column=column,
-                value=quoted(given),
-            )
-        raise _BadCellError(why) from None
-
-
-def _meant(text: str, column: str) -> str:
-    """The number that a cell almost is, as the log has to write it: `ten`, `12 min`, `0:12:30`."""
-    clock = _CLOCK.fullmatch(text)
-    if clock is not None and column in TIMES:
-        hours, minutes, seconds = (float(part or 0) for part in clock.groups())
-        return f"{round((60 * hours + minutes + seconds / 60) / TIMES[column], 4):g}"
-    plain = number_in(text)
-    try:
-        return plain if plain and number(plain) else ""
-    except ValueError:
-        return ""
-
-
-def _unit(row: Mapping[str, str], units: Mapping[str, float]) -> float:
-    unit = row.get("unit", "").lower()
-    if unit not in units:
-        why = message("unit is to be {names}", names=listing(list(units), "or"))
-        raise _BadCellError(why)
-    return units[unit]
-
-
-def _kind(text: str) -> Kind:
-    try:
-        return Kind(text.lower())
-    except ValueError:
-        names = [str(kind) for kind in Kind]
-        guess = nearest(text, names)
-        value, listed = quoted(text), listing(names, "or")
-        if guess is None:
-            why = message(
-                "{value} is no kind of work; the kinds of work are {names}",
-                value=value,
-                names=listed,
-            )
-        else:
-            why = message(
-                "{value} is no kind of work; did you mean {right}? the kinds of work are {names}",
-                value=value,
-                right=guess,
-                names=listed,
-            )
-        raise _BadCellError(why) from None
-
-
 def _timed(row: Mapping[str, str], time: str) -> TimedWork:
-    minutes = _number(row, time) * TIMES[time]
-    return TimedWork(_kind(row["kind"]), _number(row, "count"), minutes)
+    minutes = number_in_column(row, time) * TIMES[time]
+    return TimedWork(kind_in(row["kind"]), number_in_column(row, "count"), minutes)
 
 
 def _measured(
@@ -275,9 +194,9 @@ def _measured(
 ) -> Measurement:
     what = row["what"].lower()
     if what == WORK:
-        minutes = _number(row, "measured") * _unit(row, MINUTES)
-        return TimedWork(_kind(row["which"]), _number(row, "count"), minutes)
-    value = _number(row, "measured") * _unit(row, METRES)
+        minutes = number_in_column(row, "measured") * unit_in(row, MINUTES)
+        return TimedWork(kind_in(row["which"]), number_in_column(row, "count"), minutes)
+    value = number_in_column(row, "measured") * unit_in(row, METRES)
     design = row["design"]
     if design not in known:
         known[design] = {
@@ -291,10 +210,10 @@ def _measured(
             which=quoted(row["which"]),
             design=quoted(design),
         )
-        raise _BadCellError(why)
+        raise BadCellError(why)
     match found.measurement:
         case ChainOfTen() as chain:
-            share = _number(row, "count") / 10
+            share = number_in_column(row, "count") / 10
             _refuse_slip(row, value, chain.length_m * share)
             return replace(chain, length_m=value / share)
         case RingAcross() as ring:
@@ -310,7 +229,7 @@ def _refuse_slip(row: Mapping[str, str], value_m: float, foretold_m: float) -> N
     if foretold_m / MOST_OFF <= value_m <= foretold_m * MOST_OFF:
         return
     unit = row["unit"].lower()
-    raise _BadCellError(
+    raise BadCellError(
         message(
             "{value} {unit} cannot be right where about {foretold} {unit} is foretold; measure "
             "again, or write it in {unit}",

@@ -7,7 +7,8 @@ from collections.abc import Mapping
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.hands.forecast import candidates
 from buildplan.hands.learning import measured
-from buildplan.hands.log import COLUMNS, METRES, WORK, what_of
+from buildplan.hands.log import COLUMNS, WORK, what_of
+from buildplan.hands.log_cells import METRES
 from buildplan.hands.model import ChainOfTen
 from buildplan.sequence.labour import units
 from buildplan.sequence.model import Kind

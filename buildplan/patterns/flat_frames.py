@@ -13,7 +13,8 @@ from dataclasses import dataclass
 from typing import Protocol
 
 from buildplan.framework.chain_roles import INNER, OUTER, Layer
-from buildplan.framework.model import BalloonType, Brace, Framework, Lock, LongChain, Role
+from buildplan.framework.locks import Lock
+from buildplan.framework.model import BalloonType, Brace, Framework, LongChain, Role
 from buildplan.framework.naming import letters as chain_letters
 from buildplan.framework.tube import LinksMade, tie_brace
 from buildplan.patterns.cell_outlines import Glyph

@@ -19,7 +19,8 @@ from collections.abc import Generator, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from buildplan.framework.chain_roles import Layer
-from buildplan.framework.model import Framework, Tie
+from buildplan.framework.locks import Tie
+from buildplan.framework.model import Framework
 from buildplan.sequence import work_names as names
 from buildplan.sequence.courses import (
     JointCourse,

@@ -16,7 +16,8 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from buildplan.framework.assembly import is_of_part, outer_part
-from buildplan.framework.model import Framework, Tie
+from buildplan.framework.locks import Tie
+from buildplan.framework.model import Framework
 from buildplan.shape.blocks import Block, Spots, connected, partners_of
 from buildplan.shape.meeting import UPRIGHT_ONLY, Meeting, meetings, turns_between
 from buildplan.shape.model import FloatArray

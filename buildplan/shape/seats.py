@@ -8,7 +8,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from buildplan.framework.assembly import is_of_part, outer_part
-from buildplan.framework.model import Framework, Tie
+from buildplan.framework.locks import Tie
+from buildplan.framework.model import Framework
 from buildplan.language.messages import listing, message
 from buildplan.shape.blocks import blocks_of
 from buildplan.shape.kinds import ShapeKind

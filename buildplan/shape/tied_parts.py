@@ -9,7 +9,8 @@ from itertools import combinations
 
 import numpy as np
 
-from buildplan.framework.model import Framework, Tie
+from buildplan.framework.locks import Tie
+from buildplan.framework.model import Framework
 from buildplan.shape.model import FloatArray, Shape
 
 # A way that is no longer than this share of a link does not tell parts apart. Ours.

@@ -14,7 +14,7 @@ from buildplan.drawing.visibility import (
     joints_m,
 )
 from buildplan.framework.listed import build_listed
-from buildplan.framework.model import Lock
+from buildplan.framework.locks import Lock
 
 FRONT = CAMERAS["front"]
 

@@ -64,7 +64,7 @@ def test_each_file_is_read_once(tmp_path: Path, monkeypatch: pytest.MonkeyPatch)
         read[path.name] += 1
         return text_of(path)
 
-    monkeypatch.setattr("buildplan.design.reading.text_of", counted)
+    monkeypatch.setattr("buildplan.design.form_reading.text_of", counted)
     design = read_design(chain(tmp_path, MOST_WITHIN, 2))
     assert set(read.values()) == {1}
     assert len(read) == MOST_WITHIN + 1
@@ -86,7 +86,7 @@ def test_a_part_with_mistakes_is_read_once_too(
         read[path.name] += 1
         return text_of(path)
 
-    monkeypatch.setattr("buildplan.design.reading.text_of", counted)
+    monkeypatch.setattr("buildplan.design.form_reading.text_of", counted)
     status, _, said = call("check", str(last))
     assert status == 1
     assert set(read.values()) == {1}

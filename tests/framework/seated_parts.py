@@ -19,6 +19,14 @@ SIGN = "{letters: {text: L, cells: 5, long: a, brace: a, lock: k}}"
 WORD = "{letters: {text: LI, cells: 5, long: a, brace: a, bar: b, lock: k}}"
 LINK_M = 1.15 * 8 * 0.0254
 
+ENTRANCE = (
+    f"name: L, build: {COLUMN}",
+    f"name: R, build: {COLUMN}",
+    f"name: B, on: [L, R], build: {BEAM}",
+    f"name: S, on: B, build: {SIGN}",
+)
+FOUR = f"name: B, build: {BEAM}", f"name: S, build: {SIGN}"
+
 
 def text_of(*parts: str, more: str = "") -> str:
     lines = "".join(f"      - {{{part}}}\n" for part in parts)

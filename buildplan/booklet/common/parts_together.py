@@ -14,7 +14,7 @@ from buildplan.drawing.putting_together import PartShown, put_together_picture
 from buildplan.drawing.seat import seat_before
 from buildplan.drawing.techniques import moves
 from buildplan.drawing.techniques.tied_joints import pair_ready, tie_joints
-from buildplan.framework.model import Tie
+from buildplan.framework.locks import Tie
 from buildplan.instructions.model import LiesAt
 from buildplan.instructions.setting_up import comes_up, is_tying, pairs_first
 from buildplan.sequence.model import Kind, Step

@@ -13,7 +13,7 @@ from buildplan.drawing.marks import Ink, Label, Picture, Polyline
 from buildplan.evaluation.evaluating import Evaluation
 from buildplan.hands.forecast import MeasuringChoice, candidates
 from buildplan.hands.learning import measured
-from buildplan.hands.log import METRES
+from buildplan.hands.log_cells import METRES
 from buildplan.hands.model import ChainOfTen, RingAcross
 from buildplan.hands.sheet import work_counts
 from buildplan.hands.words import EACH
