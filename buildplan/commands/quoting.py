@@ -24,7 +24,7 @@ from buildplan.commands.options import (
 from buildplan.language.voice import Voice
 
 if TYPE_CHECKING:
-    from buildplan.business.quoting.offer import QuotedPiece
+    from buildplan.business.quoting.offer import Offer, QuotedPiece
     from buildplan.design.event import Event
 
 PiecesArgument = Annotated[
@@ -94,15 +94,10 @@ def quote(
     Several pieces are priced as one job: packs are shared and the way is charged once. The pages
     for the customer show no cost and no margin; their total is the same.
     """
-    from buildplan.booklet.office.quote_page import print_quote
     from buildplan.business.quoting.offer import Offer, noted, party, priced_as_one
     from buildplan.business.quoting.quote_words import offer_as_data, offer_lines, quote_rows
     from buildplan.commands.files import asked, refuse_ending, write_whole
-    from buildplan.commands.pieces import brand_of
-    from buildplan.commands.signs import signs_told_in_place
     from buildplan.design.translating import translated_event
-    from buildplan.document.paper import PAPERS
-    from buildplan.drawing.typeset.font_files import with_fonts
     from buildplan.source.csv_text import csv_bytes
 
     voice = Voice(language)
@@ -120,22 +115,34 @@ def quote(
     whole, lines = asked(priced_as_one, pieces, voice)
     job = "" if event is None else translated_event(event, voice.language).name
     offer = Offer(whole, lines, to, by, *noted_as, valid, share, job)
-    made = pieces[0].made
     if csv is not None:
-        write_whole(csv, csv_bytes(quote_rows(whole, made.units, voice)))
+        write_whole(csv, csv_bytes(quote_rows(whole, pieces[0].made.units, voice)))
     if as_json:
         answer_data(offer_as_data(offer))
     else:
         answer("\n".join(offer_lines(offer, voice)))
     _refuse_problems(pieces, voice)
     if pdf is not None:
-        seller = brand_of(made.design, Path(pieces[0].file), brand, voice)
-        fonts = () if seller is None else seller.fonts
-        named = [(one.made.design, Path(one.file)) for one in pieces]
-        with with_fonts(fonts), signs_told_in_place(named):
-            page = print_quote(offer, PAPERS[paper.value], seller, voice)
-        write_whole(pdf, page)
+        write_whole(pdf, _pages(offer, pieces, brand, paper, voice))
         answer(pdf, err=as_json)
+
+
+def _pages(
+    offer: Offer, pieces: Sequence[QuotedPiece], brand: Path | None, paper: PaperName, voice: Voice
+) -> bytes:
+    """The pages for the customer, in the brand that is named or else that of the first piece."""
+    from buildplan.booklet.office.quote_page import print_quote
+    from buildplan.commands.pieces import brand_of
+    from buildplan.commands.signs import signs_told_in_place
+    from buildplan.document.paper import PAPERS
+    from buildplan.drawing.typeset.font_files import with_fonts
+
+    first = pieces[0]
+    seller = brand_of(first.made.design, Path(first.file), brand, voice)
+    fonts = () if seller is None else seller.fonts
+    named = [(one.made.design, Path(one.file)) for one in pieces]
+    with with_fonts(fonts), signs_told_in_place(named):
+        return print_quote(offer, PAPERS[paper.value], seller, voice)
 
 
 def _refuse_without_pages(given: Mapping[str, object], voice: Voice) -> None:

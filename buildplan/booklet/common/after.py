@@ -13,11 +13,12 @@ from buildplan.booklet.common.going_down import going_down
 from buildplan.booklet.common.holding import fastening
 from buildplan.booklet.common.loads import joints_words, mass_words
 from buildplan.design.measures import size_words
-from buildplan.document.blocks import Items, Shown, WriteLines, heading
+from buildplan.document.blocks import Items, Shown, heading
 from buildplan.document.layout import beside, is_wide
 from buildplan.document.printing import Section
 from buildplan.document.spare_room import InSpareRoom
 from buildplan.document.text import strong
+from buildplan.document.write_on import WriteLines
 from buildplan.drawing.ballast_plan import ballast_plan
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture

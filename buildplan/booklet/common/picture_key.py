@@ -15,7 +15,8 @@ from buildplan.booklet.common.step_moves import shows_locks
 from buildplan.booklet.common.step_pictures import eyes_of, shown_in
 from buildplan.booklet.common.step_words import PLACE
 from buildplan.document.blocks import Shown, Words, heading
-from buildplan.document.layout import Columns, Fitting, is_wide
+from buildplan.document.layout import Columns, is_wide
+from buildplan.document.sizing import Fitting
 from buildplan.document.text import plain
 from buildplan.drawing.eye import Eye
 from buildplan.drawing.sign_key import WIDE, PictureSign, plan_signs, sign_picture, signs_of

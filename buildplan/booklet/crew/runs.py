@@ -23,7 +23,8 @@ from buildplan.booklet.crew.standing_up import stood_up
 from buildplan.booklet.crew.ties import put_together, stage_of_ties, stages_of_ties
 from buildplan.booklet.crew.when import JobTimes, job_heading, later_bars
 from buildplan.document.blocks import Items, Shown, Words
-from buildplan.document.layout import Columns, Sparing, in_pairs, is_wide
+from buildplan.document.layout import Columns, in_pairs, is_wide
+from buildplan.document.sizing import Sparing
 from buildplan.document.tables import Grid
 from buildplan.document.text import plain, strong, unbroken
 from buildplan.drawing.bodies import Scene, link_length_m

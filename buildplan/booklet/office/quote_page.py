@@ -16,10 +16,11 @@ from buildplan.business.quoting.quote_words import share_words
 from buildplan.design.measures import size_words
 from buildplan.document.blocks import Items, Shown, Words, heading
 from buildplan.document.blocks import title as title_block
-from buildplan.document.layout import COLUMN_GAP, Columns, Fitting
+from buildplan.document.layout import COLUMN_GAP, Columns
 from buildplan.document.margins import Margins
 from buildplan.document.paper import Paper, mm
 from buildplan.document.printing import Document, Section, print_document
+from buildplan.document.sizing import Fitting
 from buildplan.document.tables import Grid
 from buildplan.document.text import BODY, LEAD, TITLE, plain, strong, words_of_own
 from buildplan.drawing.camera import CAMERAS

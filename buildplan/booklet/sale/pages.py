@@ -16,19 +16,12 @@ from buildplan.business.copies.serial import SERIAL_LETTERS
 from buildplan.business.copies.verified_words import NOT_PROVED
 from buildplan.design.measures import gauged_words, size_words
 from buildplan.document.blanks import LeftFree
-from buildplan.document.blocks import (
-    Items,
-    Shown,
-    Words,
-    WriteBox,
-    heading,
-    paragraph_of_own,
-    together,
-)
+from buildplan.document.blocks import Items, Shown, Words, heading, paragraph_of_own, together
 from buildplan.document.layout import Filled, beside
 from buildplan.document.printing import Section
 from buildplan.document.tables import Cell, Grid
 from buildplan.document.text import BODY, STRONG, plain, strong, words_of_own
+from buildplan.document.write_on import WriteBox
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.colouring import colouring_picture
 from buildplan.drawing.marks import Picture
