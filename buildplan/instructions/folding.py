@@ -22,11 +22,11 @@ def is_closed_last(context: Context, step: Step) -> bool:
     """Whether a step closes a piece or part, after which no hand gets inside: not with a ring on
     the zigzag below it, which leaves the top open."""
     if not coming(context, step):
+        if not folds_up(context, step):
+            return False
         own = {*context.framework.built_with(step.operations[0].joints[0]).joints}
         later = [op for one in context.steps[step.number :] for op in one.of_kind(Kind.JOIN)]
-        return folds_up(context, step) and not any(
-            len(op.joints) == 1 and op.joints[0] in own for op in later
-        )
+        return not any(len(op.joints) == 1 and op.joints[0] in own for op in later)
     course = round_of(context, step)
     regular = course is not None and is_regular(course, context.framework)
     return is_last(context, step) and not is_first(context, step) and not regular

@@ -100,10 +100,7 @@ def waiting(context: Context, step: Step) -> list[str]:
     voice = context.voice
     turned = step.ways.get(Access.TURNED, ())
     later, far = _later(context, step)
-    before = [one for one in context.steps[: step.number - 1] if one.kind is Kind.BRACE]
-    waited = map(partial(_later, context), before)
-    known = any(waits.keys() - known_far for waits, known_far in waited)
-    told = sorted(number for number in later if number in far or not known)
+    told = sorted(later if later.keys() <= far or not _waited_before(context, step) else far)
     waits = [
         voice.say(
             "Lock {joints} with brace {brace}.", joints=voice.listed(later[number]), brace=number
@@ -119,6 +116,12 @@ def waiting(context: Context, step: Step) -> list[str]:
             )
         )
     return waits
+
+
+def _waited_before(context: Context, step: Step) -> bool:
+    """Whether the lock of a joint of an earlier step waits, and not for long."""
+    before = (one for one in context.steps[: step.number - 1] if one.kind is Kind.BRACE)
+    return any(waits.keys() - far for waits, far in map(partial(_later, context), before))
 
 
 def held_for_long(context: Context, step: Step) -> bool:

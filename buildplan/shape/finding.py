@@ -21,7 +21,8 @@ from buildplan.shape.locking import locks
 from buildplan.shape.model import FREE, FloatArray, Holding, IntArray, Shape
 from buildplan.shape.placing import PlacedJoints, place_parts
 from buildplan.shape.plan import EASE_RIGID, close_plan, plan_of, plan_positions
-from buildplan.shape.relaxing import Relaxed, relax_apart
+from buildplan.shape.relaxing import Relaxed
+from buildplan.shape.relaxing_apart import relax_apart
 from buildplan.shape.setting_down import AtRest, feet_of, set_down
 from buildplan.shape.settings import DEFAULT, MANY_JOINTS, Settings
 from buildplan.shape.springs import together

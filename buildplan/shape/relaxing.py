@@ -7,25 +7,20 @@ The choice of freedoms holds a piece symmetric, flat or on its feet (`freedoms.p
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
 from scipy import sparse
 
-from buildplan.shape.bodies import LinkBodies, contacts, neighbours
-from buildplan.shape.comparing import laid_on
-from buildplan.shape.constants import Constant
-from buildplan.shape.freedoms import Freedoms, Stiffening
-from buildplan.shape.model import FloatArray, IntArray
+from buildplan.shape.freedoms import Stiffening
+from buildplan.shape.model import FloatArray
 from buildplan.shape.settings import AT_REST
-from buildplan.shape.springs import Springs, energy_and_gradient, together
+from buildplan.shape.springs import energy_and_gradient
 
 NEWTON_STEPS, QUASI_NEWTON_STEPS, ROUNDS = 100, 500, 3
-MEETINGS = 6  # how often new neighbours are looked for
 FEWEST_FACTORED = 30  # at whatever work: what fits together needs no more (measured: 4 to 20)
-LONGEST_SHARE = 0.05  # of the piece's size: the farthest that one step may move a joint
 # steps past the tolerance: down to so much in N, with so much damping over the stiffest spring, and
 # none so long that it would lead elsewhere
 SHARP_N, SLIGHT, NEAR_M = 1e-11, 1e-10, 1e-3
@@ -270,59 +265,3 @@ def holds(stiffening: Stiffening, positions_m: FloatArray) -> bool:
     """Whether a piece at rest stays there when it is nudged: its second derivatives are positive
     definite. A start that is as even as the piece itself may come to rest on a ridge."""
     return stiffening.solving(stiffening.at(positions_m), 0.0) is not None
-
-
-def relax_apart(
-    bodies: LinkBodies,
-    springs: Springs,
-    freedoms: Freedoms,
-    start_m: FloatArray,
-    tolerance_n: float,
-    constants: Mapping[str, Constant],
-    newton_steps: int = NEWTON_STEPS,
-    rounds: int = ROUNDS,
-    held_m: FloatArray | None = None,
-    work: float = np.inf,
-    sharpenings: int = 0,
-) -> Relaxed:
-    """Relax with the bodies that share no joint kept apart; `held_m` is that of `relax`, and so is
-    `work`, for all its runs together. What has come to rest is `sharpened` by so many steps.
-
-    Neighbours are sought within a skin; the run is repeated while the piece has met bodies that
-    were not looked at. The residual is that with every contact counted.
-    """
-    skin = 0.5 * float(bodies.length_m.mean())
-    positions, iterations, worked = start_m, 0, 0.0
-    for _ in range(MEETINGS):
-        pairs = neighbours(bodies, positions, skin, constants)
-        stiffening = Stiffening(together([springs, contacts(bodies, pairs, constants)]), freedoms)
-        longest = max(skin, LONGEST_SHARE * float(np.ptp(positions, axis=0).max()))
-        result = relax(
-            stiffening,
-            positions,
-            tolerance_n,
-            longest,
-            held_m=held_m,
-            newton_steps=newton_steps,
-            rounds=rounds,
-            work=work - worked,
-        )
-        positions, iterations = result.positions_m, iterations + result.iterations
-        worked += result.work
-        met = neighbours(bodies, positions, 0.0, constants)
-        if np.isin(_keys(met, bodies), _keys(pairs, bodies)).all():
-            if result.residual_n <= tolerance_n:
-                result = sharpened(stiffening, result, held_m, sharpenings)
-            if held_m is None:  # nothing keeps it where it lay: it has drifted, as chance has it
-                result = replace(result, positions_m=laid_on(start_m, result.positions_m))
-            return replace(result, iterations=iterations, work=worked)
-        if result.cut:
-            break
-    every = together([springs, contacts(bodies, met, constants)])
-    energy, gradient = energy_and_gradient(every, positions)
-    left = float(np.abs(freedoms.felt(gradient)).max(initial=0.0))
-    return Relaxed(positions, energy, left, iterations, worked, result.cut)
-
-
-def _keys(pairs: IntArray, bodies: LinkBodies) -> IntArray:
-    return np.asarray(pairs[:, 0] * len(bodies.ends) + pairs[:, 1])

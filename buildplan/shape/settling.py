@@ -67,9 +67,8 @@ def settled(
             work=work,
         )
 
-    pushed_n = 5 * REST_SHARE * float(weight.max())  # at most, where a piece is at rest
-
     def rests(result: Relaxed) -> bool:
+        pushed_n = 5 * REST_SHARE * float(weight.max())  # at most, where a piece is at rest
         return result.residual_n <= pushed_n and not fallen(result.positions_m)
 
     result = rested(positions, REST_SHARE)
@@ -78,16 +77,22 @@ def settled(
         if not work:
             return None
         # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
-        nudge = NUDGE_M * np.random.default_rng(1).standard_normal(positions.shape)
-        start_m = np.where(held, positions, result.positions_m + nudge)
-        result = rested(start_m, REST_SHARE / 100)
+        nudged = result.positions_m + _nudge(positions.shape)
+        result = rested(np.where(held, positions, nudged), REST_SHARE / 100)
         stays = rests(result) and holds(stiffening, result.positions_m)
     if result.cut and not fallen(result.positions_m):
         return None
     if not stays:
         return shape.height_m, shape.height_m
-    move = result.positions_m - positions
-    return float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())
+    return _sunk_and_swayed(result.positions_m - positions, top)
+
+
+def _sunk_and_swayed(move_m: FloatArray, top: int) -> tuple[float, float]:
+    return float(-move_m[top, 1]), float(np.hypot(move_m[:, 0], move_m[:, 2]).max())
+
+
+def _nudge(shape: tuple[int, ...]) -> FloatArray:
+    return NUDGE_M * np.random.default_rng(1).standard_normal(shape)
 
 
 def _held(framework: Framework, bodies: LinkBodies, shape: Shape) -> npt.NDArray[np.bool_]:

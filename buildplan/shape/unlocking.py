@@ -21,7 +21,7 @@ from buildplan.shape.freedoms import all_free
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.lying import put_together_standing
 from buildplan.shape.model import Shape, Stiffness
-from buildplan.shape.relaxing import relax_apart
+from buildplan.shape.relaxing_apart import relax_apart
 from buildplan.shape.settings import MANY_JOINTS
 from buildplan.shape.springs import together
 from buildplan.source.problems import Problem

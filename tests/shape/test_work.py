@@ -20,7 +20,8 @@ from buildplan.shape.examining import examine
 from buildplan.shape.finding import at_rest, come_to_rest, find_shape, set_down
 from buildplan.shape.kinds import ShapeKind
 from buildplan.shape.model import Holding
-from buildplan.shape.relaxing import FEWEST_FACTORED, MEETINGS
+from buildplan.shape.relaxing import FEWEST_FACTORED
+from buildplan.shape.relaxing_apart import MEETINGS
 from buildplan.shape.settings import DEFAULT, Settings
 from buildplan.shape.settling import settled
 from buildplan.shape.starts import MANY, spread_starts
