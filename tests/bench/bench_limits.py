@@ -2,8 +2,7 @@
 
 Pieces of about 1,000, 3,000 and 10,000 balloons that fit and that do not, that stand and that fall:
 processor seconds to check one, and the power of the number by which the time grows. Wanted: at most
-1.2, but for what is tied at random, which has a limit of its own. `bench_limits.py limits` prints
-what a piece of each limit costs, each in a process of its own.
+1.2. `bench_limits.py limits` prints what a piece of each limit costs, each in a process of its own.
 """
 
 from __future__ import annotations
@@ -61,7 +60,7 @@ def measured(name: str, design: Design) -> tuple[int, float]:
     told = seconds_to_work_out(size)
     memory = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024**2
     kinds = ", ".join(one.kind.value for one in found.facts.problems) or "no problems"
-    cells = (name, f"{size.balloons:,}", f"{taken:.1f} s", f"{told:.1f} s", f"{memory:.2f} GB")
+    cells = (name, f"{size.balloons:,}", f"{taken:.2f} s", f"{told:.1f} s", f"{memory:.2f} GB")
     print("| " + " | ".join((*cells, kinds)) + " |", flush=True)
     return size.balloons, taken
 
@@ -78,13 +77,16 @@ def main() -> None:
             subprocess.run([sys.executable, __file__, "one", name], check=True)
         return
     evaluate(tube(100), "in", NEW_PARTS)  # what is imported at the first is not counted
-    powers: list[tuple[str, float]] = []
+    powers: list[tuple[str, float, float]] = []
     for name, (make, sizes) in GROWING.items():
-        found = [measured(name, make(size)) for size in sizes]
-        (few, soon), (many, late) = found[-2:]
-        powers.append((name, math.log(late / soon) / math.log(many / few)))
-    for name, power in powers:
-        print(f"{name} grows by the power {power:.2f}")
+        first, middle, last = (measured(name, make(size)) for size in sizes)
+        powers.append((name, _power(first, last), _power(middle, last)))
+    for name, whole, late in powers:
+        print(f"{name} grows by the power {whole:.2f}, from the middle one on {late:.2f}")
+
+
+def _power(one: tuple[int, float], other: tuple[int, float]) -> float:
+    return math.log(other[1] / one[1]) / math.log(other[0] / one[0])
 
 
 if __name__ == "__main__":
