@@ -32,6 +32,8 @@ STRETCHED = 2.0  # how much sooner one moves round than reaches further
 # head, metres ahead of the hips and to either side.
 KNEES_M, KNEES_HALF_M, FEET_M, FEET_HALF_M, CLEAR_M = 0.4, 0.19, 0.31, 0.17, 0.005
 SHOULDERS_M, SHOULDERS_HALF_M = 0.28, 0.27
+SPREAD_M = 0.6  # more than what of one who kneels is farthest from the hips
+AT_ONCE = 24  # places looked at together, nearest first
 # The sign is as large as a person on the page, but no smaller and no larger than of such a scale.
 LEAST_SCALE, MOST_SCALE = 22.0, 62.0
 # Of the sign, in metres ahead of the hips and to either side: its hands before the work and as
@@ -88,15 +90,23 @@ def _nearest(
     way there, metres."""
     across = np.cross(up, toward)
     flat = (bodies.centre - middle) @ np.array([toward, across]).T
+    within = np.linalg.norm(flat, axis=1) < (REACHES_M[-1] + SPREAD_M) * size + bodies.radius
+    flat, radius = flat[within], bodies.radius[within]
     turns = np.arange(WAYS_ROUND) * 2 * np.pi / WAYS_ROUND
     ways = np.tile(np.column_stack([np.cos(turns), np.sin(turns)]), (len(REACHES_M), 1))
     away = np.repeat(np.array(REACHES_M) * size, WAYS_ROUND)
-    met = np.round(_in_the_way(flat, bodies.radius, ways, away, size), 3)
     moved = np.linalg.norm(ways * away[:, None] - (HIPS_AWAY_M * size, 0.0), axis=1)
     moved += STRETCHED * np.abs(away - HIPS_AWAY_M * size)
-    best = int(np.lexsort((np.round(moved, 6), met))[0])
+    nearest = np.argsort(np.round(moved, 6), kind="stable")
+    best, least = 0, np.inf
+    for these in np.split(nearest, range(AT_ONCE, len(nearest), AT_ONCE)):
+        met = np.round(_in_the_way(flat, radius, ways[these], away[these], size), 3)
+        if met.min() < least:
+            best, least = int(these[np.argmin(met)]), float(met.min())
+        if not least:
+            break
     way = ways[best, 0] * toward + ways[best, 1] * across
-    return Kneeling(middle, middle + way * away[best], size), float(met[best])
+    return Kneeling(middle, middle + way * away[best], size), least
 
 
 def _in_the_way(
