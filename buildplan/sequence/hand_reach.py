@@ -175,7 +175,7 @@ class PartOnFloor:
             for posture in postures:
                 arm = (self.hands.upper_arm + posture.lean) ** 2 - (posture.shoulder - elbows) ** 2
                 near = (across <= arm[:, None]).any(axis=0) & (taken_from > posture.headroom)
-                taken_from[near] = np.minimum(taken_from[near], posture.headroom)
+                taken_from[near] = posture.headroom
                 spots, low = at[:2] + _GRID[near], bodies[lowest < posture.headroom]
                 if len(low) > _MANY_BODIES:
                     taken, free = self.taken.taken_and_free(spots, posture.headroom, now)

@@ -92,9 +92,9 @@ def folds(stiffness: sparse.csr_array, floor_n_per_m: float = -np.inf) -> int:
     eigenvalues, told by the signs of the factors' diagonal (Sylvester). Where it is known that none
     lies below a floor near zero, that is the answer."""
     sure = 1e-6 * float(stiffness.diagonal().max())
-    columns = sparse.csc_array(stiffness)
     if -floor_n_per_m <= sure:
         return 0
+    columns = sparse.csc_array(stiffness)
     if factoring_of(columns).factored(columns, sure) is not None:
         return 0  # positive definite, which Cholesky's factors tell sooner
     unit = sparse.eye_array(stiffness.shape[0], format="csr")
