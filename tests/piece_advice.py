@@ -124,6 +124,8 @@ BY_A_PROBLEM = [
         "tie it to a base {width} {units} wide and {depth} {units} deep that weighs {weight}",
         "tie it to a wall",
     )),
+    Told("does-not-stand", design(tube(*["straight"] * 5, "dip", *["straight"] * 5, closed=False)),
+         ("set it on both of its ends: {right}",)),
     Told("folds", assembly(part("L", THREE), part("B", wall(3), on="L")),
          ("build what carries it, {parts}, four balloons around: {right}",)),
     Told("does-not-fit", assembly(part("W", wall(2, up=2)), part("L", COLUMN, left_of="W")),
