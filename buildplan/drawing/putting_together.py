@@ -57,7 +57,7 @@ def put_together_picture(
     stand beside them, what each does under their feet or over their heads. No other part is drawn.
     `apart` says how far each part on the floor is from the next, middle to middle. The picture is
     of a size at most, in points, and no higher than it need be."""
-    width, height = size
+    width, _ = size
     rise = np.array([0.0, LIFTED * link_length_m(framework), 0.0])
     own = {part.name: part.framework for part in framework.parts}
     middles = {one.name: _middle(shape, own[one.name]) + rise * one.lifted for one in parts}
@@ -68,29 +68,18 @@ def put_together_picture(
     people_at = [_beside(low, high, number) for number in range(len(people))]
     ends = [(x, y, 0.0) for x in people_at for y in (0.0, PERSON_M)]
     points = np.vstack([moved.centre, np.array(ends).reshape(-1, 3)])
-    wide_m, high_m = (np.ptp(points[:, :2], axis=0) + 2 * ROOM_M).tolist()
-    most = height
-
-    def fitted(below: float) -> tuple[PaperView, float]:
-        """What is seen with so much room under the floor, and how high the picture then is."""
-        high = min(most, below + high_m / wide_m * (width - 2 * MARGIN_PT) + 2 * MARGIN_PT)
-        seen = fit(CAMERAS["front"], points, ROOM_M, width, high - below, MARGIN_PT)
-        return replace(seen, origin=(seen.origin[0], seen.origin[1] + below)), high
-
-    def feet() -> list[float]:
-        return [at(middles[one.name])[0] for one in parts if not one.lifted]
-
     below = BELOW_PT
-    view, height = fitted(below)
+    view, height = _fitted(points, size, below)
 
     def at(place: FloatArray) -> Point:
         ((x, y),), _ = view.place(np.asarray(place, dtype=float)[None])
         return (float(x), float(y))
 
-    rows = max(rows_of_figures(feet(), apart), default=0)
+    feet = [middles[one.name] for one in parts if not one.lifted]
+    rows = max(rows_of_figures([at(foot)[0] for foot in feet], apart), default=0)
     if rows:
         below += rows * LINE_PT
-        view, height = fitted(below)
+        view, height = _fitted(points, size, below)
     floor = at(np.zeros(3))[1]
     marks: list[Mark] = [Polyline(((4.0, floor), (width - 4.0, floor)), FLOOR)]
     feet_at = [at(np.array([x, 0.0, 0.0])) for x in people_at]
@@ -111,8 +100,18 @@ def put_together_picture(
     marks += joint_tags(tags)
     for name, (x, y) in named.items():
         marks.append(Label((x, y - 4), name, NAME_PT, DARK, bold=True, halo=PAPER))
-    marks += distance_marks(feet(), below - BELOW_PT / 2, apart)
+    marks += distance_marks([at(foot)[0] for foot in feet], below - BELOW_PT / 2, apart)
     return Picture(width, height, tuple(marks), alt, (("picture", "putting together"),))
+
+
+def _fitted(points: FloatArray, size: tuple[float, float], below: float) -> tuple[PaperView, float]:
+    """Points (n, 3) as they are seen in a picture of a size at most, with so much room under the
+    floor, and how high the picture then is."""
+    width, most = size
+    wide_m, high_m = (np.ptp(points[:, :2], axis=0) + 2 * ROOM_M).tolist()
+    high = min(most, below + high_m / wide_m * (width - 2 * MARGIN_PT) + 2 * MARGIN_PT)
+    seen = fit(CAMERAS["front"], points, ROOM_M, width, high - below, MARGIN_PT)
+    return replace(seen, origin=(seen.origin[0], seen.origin[1] + below)), high
 
 
 def _people(feet: Sequence[Point], does: Sequence[str], scale: float) -> Iterator[Mark]:
