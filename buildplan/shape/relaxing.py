@@ -24,6 +24,7 @@ FEWEST_FACTORED = 30  # at whatever work: what fits together needs no more (meas
 # steps past the tolerance: down to so much in N, with so much damping over the stiffest spring, and
 # none so long that it would lead elsewhere
 SHARP_N, SLIGHT, NEAR_M = 1e-11, 1e-10, 1e-3
+YIELDING_STEPS = 12  # at most, with the factors of the start
 
 
 @dataclass(frozen=True)
@@ -85,6 +86,11 @@ class _Energy:
         energy, gradient = energy_and_gradient(self.springs, positions)
         energy -= float((self.load * positions).sum())
         return energy, self.freedoms.felt(gradient - self.load)
+
+    def standing_at(self, positions_m: FloatArray) -> _Rest:
+        """The freedoms nearest to some positions (joints, 3)."""
+        freedom = self.freedoms.nearest(positions_m - self.held)
+        return _Rest(freedom, *self.value(freedom))
 
     def curvature(self, freedom: FloatArray) -> sparse.csc_array:
         return self.stiffening.at(self.positions(freedom))
@@ -206,8 +212,7 @@ def relax(
     nowhere = np.zeros_like(start_m)
     held = nowhere if held_m is None else held_m
     problem = _Energy(stiffening, held, nowhere if load_n is None else load_n, work)
-    freedom = stiffening.freedoms.nearest(start_m - held)
-    now = _Rest(freedom, *problem.value(freedom))
+    now = problem.standing_at(start_m)
     now = _newton(problem, now, tolerance_n, longest_m, newton_steps, lost)
     for _ in range(rounds - 1):
         if now.pushed_n <= tolerance_n or now.factored >= problem.most_factored:
@@ -234,31 +239,54 @@ def sharpened(
     What a tolerance leaves moves a soft piece by a hundredth of a millimetre, on every processor
     another way: what is told of a symmetric one, as soft this way as that, would go by it.
     """
-    held = np.zeros_like(rested.positions_m) if held_m is None else held_m
-    problem = _Energy(stiffening, held, np.zeros_like(held), np.inf)
-    freedom = stiffening.freedoms.nearest(rested.positions_m - held)
-    now = _Rest(freedom, *problem.value(freedom))
-    slight = SLIGHT * float(stiffening.springs.stiffness_n_per_m.max(initial=1.0))
-    if not steps or now.pushed_n <= SHARP_N:
-        return rested
-    solve = stiffening.solving(problem.curvature(now.freedom), slight)
-    if solve is None:
-        return rested
-    for _ in range(steps):
-        if now.pushed_n <= SHARP_N:
-            break
-        step = -solve(now.gradient)
-        freedom = now.freedom + step
-        nearer = _Rest(freedom, *problem.value(freedom))
-        if float(np.abs(step).max()) > NEAR_M or nearer.pushed_n > 0.5 * now.pushed_n:
-            break
-        now = nearer
+    nowhere = np.zeros_like(rested.positions_m)
+    problem = _Energy(stiffening, nowhere if held_m is None else held_m, nowhere, np.inf)
+    now = problem.standing_at(rested.positions_m)
+    if steps and now.pushed_n > SHARP_N:
+        now = _by_the_same_factors(problem, now, SHARP_N, NEAR_M, steps)
     return replace(
         rested,
         positions_m=problem.positions(now.freedom),
         energy_j=now.energy,
         residual_n=now.pushed_n,
     )
+
+
+def yielded(
+    stiffening: Stiffening,
+    start_m: FloatArray,
+    tolerance_n: float,
+    longest_m: float,
+    load_n: FloatArray,
+    held_m: FloatArray,
+) -> Relaxed:
+    """How far what is at rest gives under a load that moves it little (arguments as those of
+    `relax`): as far as the factors of its start lead."""
+    problem = _Energy(stiffening, held_m, load_n, np.inf)
+    now = problem.standing_at(start_m)
+    now = _by_the_same_factors(problem, now, tolerance_n, longest_m, YIELDING_STEPS)
+    positions = problem.positions(now.freedom)
+    return Relaxed(positions, now.energy, now.pushed_n, now.iterations, stiffening.work)
+
+
+def _by_the_same_factors(
+    problem: _Energy, start: _Rest, tolerance_n: float, longest_m: float, steps: int
+) -> _Rest:
+    """Newton's steps with next to no damping and the factors of the start for all, each as long as
+    it takes off half of the force left and moves no freedom by more than `longest_m`."""
+    stiffening, now = problem.stiffening, start
+    slight = SLIGHT * float(stiffening.springs.stiffness_n_per_m.max(initial=1.0))
+    solve = stiffening.solving(problem.curvature(now.freedom), slight)
+    for _ in range(steps):
+        if solve is None or now.pushed_n <= tolerance_n:
+            break
+        step = -solve(now.gradient)
+        freedom = now.freedom + step
+        nearer = _Rest(freedom, *problem.value(freedom), now.iterations + 1)
+        if float(np.abs(step).max()) > longest_m or nearer.pushed_n > 0.5 * now.pushed_n:
+            break
+        now = nearer
+    return now
 
 
 def holds(stiffening: Stiffening, positions_m: FloatArray) -> bool:

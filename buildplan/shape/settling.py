@@ -13,7 +13,7 @@ from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.constants import Constant
 from buildplan.shape.freedoms import Stiffening, pinned
 from buildplan.shape.model import FloatArray, Shape
-from buildplan.shape.relaxing import Relaxed, holds, relax
+from buildplan.shape.relaxing import Relaxed, holds, relax, yielded
 from buildplan.shape.stiffness import joint_masses_kg, locked
 
 Table = Mapping[str, Constant]
@@ -54,31 +54,35 @@ def settled(
     load = np.outer(-weight, [0.0, 1.0, 0.0])
     stiffening = Stiffening(locked(framework, bodies, positions, found, table), pinned(held))
 
-    def rested(start_m: FloatArray, share: float) -> Relaxed:
+    kept = np.where(held, positions, 0.0)
+    tolerance_n, longest_m = REST_SHARE * float(weight.max()), STEP_SHARE * shape.height_m
+
+    def rested(start_m: FloatArray, tolerance_n: float) -> Relaxed:
         return relax(
             stiffening,
             start_m,
-            share * float(weight.max()),
-            STEP_SHARE * shape.height_m,
+            tolerance_n,
+            longest_m,
             load,
-            np.where(held, positions, 0.0),
+            kept,
             rounds=1,
             lost=fallen,
             work=work,
         )
 
     def rests(result: Relaxed) -> bool:
-        pushed_n = 5 * REST_SHARE * float(weight.max())  # at most, where a piece is at rest
-        return result.residual_n <= pushed_n and not fallen(result.positions_m)
+        return result.residual_n <= 5 * tolerance_n and not fallen(result.positions_m)
 
-    result = rested(positions, REST_SHARE)
+    result = yielded(stiffening, positions, tolerance_n, longest_m, load, kept)
+    if result.residual_n > tolerance_n:
+        result = rested(result.positions_m, tolerance_n)
     stays = rests(result) and holds(stiffening, result.positions_m)
     if rests(result) and not stays:
         if not work:
             return None
         # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
         nudged = result.positions_m + _nudge(positions.shape)
-        result = rested(np.where(held, positions, nudged), REST_SHARE / 100)
+        result = rested(np.where(held, positions, nudged), tolerance_n / 100)
         stays = rests(result) and holds(stiffening, result.positions_m)
     if result.cut and not fallen(result.positions_m):
         return None
