@@ -20,7 +20,7 @@ from reportlab.pdfgen.canvas import Canvas
 from reportlab.platypus import Flowable
 
 from buildplan.document.tagged import BLANK, TaggedCanvas
-from buildplan.document.text import face_of_own, fitting_size
+from buildplan.document.text import fitting_size
 from buildplan.drawing.fonts import BOLD, REGULAR, register_fonts
 
 DEEP, TALL = 0.35, 1.15  # of the size of the type: what its letters need below and above the line
@@ -116,7 +116,7 @@ def _set(lines: list[tuple[pikepdf.Object, str]]) -> bytes:
         how = form[BLANK]
         bold, size, room = bool(how.Bold), float(how.Size), float(how.Room)
         canvas.setFillColor(HexColor(str(how.Colour)))
-        canvas.setFont(face_of_own(text, bold=bold), fitting_size(text, room, size, bold=bold))
+        canvas.setFont(BOLD if bold else REGULAR, fitting_size(text, room, size, bold=bold))
         canvas.drawString(0, 0, text)
         canvas.showPage()
     canvas.save()

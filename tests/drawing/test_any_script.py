@@ -27,7 +27,7 @@ from square_fonts import square_font
 from buildplan.document.blocks import paragraph_of_own
 from buildplan.document.paper import PAPERS
 from buildplan.document.printing import Document, Section, print_document
-from buildplan.document.text import BODY, plain, words_of_own
+from buildplan.document.text import BODY, plain
 from buildplan.drawing.fonts import BOLD, REGULAR, register_fonts, text_width
 from buildplan.drawing.typeset import font_files, setting
 from buildplan.drawing.typeset.clusters import clusters
@@ -120,7 +120,7 @@ def test_a_name_keeps_its_own_direction_wherever_it_stands() -> None:
     name = "\u05db\u05d5\u05db\u05d1 30 Foxglove"
     for sentence in ("", "Zed "):
         canvas = Canvas(out := io.BytesIO(), pagesize=(400, 100), initialFontName=REGULAR)
-        shown = Paragraph(sentence + words_of_own(name), BODY)
+        shown = Paragraph(sentence + plain(name), BODY)
         shown.wrapOn(canvas, 380, 90)
         shown.drawOn(canvas, 10, 30)
         canvas.save()
@@ -128,8 +128,8 @@ def test_a_name_keeps_its_own_direction_wherever_it_stands() -> None:
         assert ends < begins
         if sentence:
             assert places_of(out.getvalue(), "Z")[0] < ends
-    assert "font" not in words_of_own("Foxglove \u05db\u05d5")
-    assert words_of_own("R&B <b>") == "R&amp;B &lt;b&gt;"
+    assert "font" not in plain("Foxglove \u05db\u05d5")
+    assert plain("R&B <b>") == "R&amp;B &lt;b&gt;"
 
 
 def test_a_space_stays_at_the_end_that_it_parts_from_what_is_beside() -> None:

@@ -22,7 +22,8 @@ from buildplan.drawing.typeset.font_files import (
     named_fonts,
     opened,
 )
-from buildplan.drawing.typeset.order import as_seen, levels, line_levels, mirrored
+from buildplan.drawing.typeset.order import as_seen, line_levels, mirrored
+from buildplan.language.isolates import END, OPENING, without_isolates
 from buildplan.language.messages import listing, message
 from buildplan.language.shown import sign_name
 from buildplan.language.told import NoSignError
@@ -90,7 +91,7 @@ def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str 
                 "no font has {signs} of {text}: put a font that has them on this machine, or name "
                 "its file in the brand (font: FILE)",
                 signs=listing(map(sign_name, lost[:MOST_NAMED])),
-                text=text,
+                text=without_isolates(text),
             )
         )
     # a sign for each letter with its mark, where there is one
@@ -100,8 +101,10 @@ def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str 
     if not words:
         return (text,) if text else ()
     at = text.index(words)
-    places = levels(words, from_right=True) if own.from_right else line_levels(words)
-    pieces = (text[:at], *_pieces(words, places, own), text[at + len(words) :])
+    found = zip(words, line_levels(words, from_right=own.from_right), strict=True)
+    drawn = [(sign, level) for sign, level in found if not _is_isolating(sign)]
+    line = _pieces("".join(sign for sign, _ in drawn), [level for _, level in drawn], own)
+    pieces = (text[:at], *line, text[at + len(words) :])
     return tuple(piece for piece in pieces if piece)
 
 
@@ -170,9 +173,14 @@ def _is_undrawn(sign: str) -> bool:
     return _is_unseen(sign) or sign in SELECTORS
 
 
+def _is_isolating(sign: str) -> bool:
+    return sign in OPENING or sign == END
+
+
 def _is_moving(sign: str) -> bool:
-    """Whether a sign is no part of what is drawn: all that is unseen but the two joiners."""
-    return _is_unseen(sign) and sign not in "\u200c\u200d"
+    """Whether a sign is no part of a line: all that is unseen but the two joiners, and isolates,
+    which say in what order the line is seen."""
+    return _is_unseen(sign) and sign not in "\u200c\u200d" and not _is_isolating(sign)
 
 
 def _shapes(run: str, font: FontFile, *, turned: bool) -> Iterator[Letterform]:
