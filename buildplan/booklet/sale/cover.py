@@ -110,7 +110,7 @@ def _foot(book: Book) -> list[Flowable]:
     )
     words: list[Flowable] = [Words(warning, after=6)]
     if book.buyer:
-        words.append(LeftFree(COVER_BUYER, FOR_BUYER, after=2))
+        words.append(LeftFree(COVER_BUYER, FOR_BUYER, after=2, lines=2))
     return [*words, LeftFree(COVER_SERIAL, SMALL, after=0)]
 
 
