@@ -24,9 +24,7 @@ from buildplan.drawing.typeset.font_files import (
 )
 from buildplan.drawing.typeset.order import as_seen, line_levels, mirrored
 from buildplan.language.isolates import END, OPENING, without_isolates
-from buildplan.language.messages import listing, message
-from buildplan.language.shown import sign_name
-from buildplan.language.told import NoSignError
+from buildplan.language.told import NoSignError, no_sign
 
 # Marks, and joiners, which are drawn with what stands before them.
 WITH_BEFORE = frozenset(("Mn", "Mc", "Me", "Cf"))
@@ -34,7 +32,6 @@ UNSEEN = frozenset(("Cf", "Cc", "Zl", "Zp", "Cs"))
 # Signs that choose among the forms of what stands before them (Unicode Standard, 23.4); a font that
 # has one form alone draws that, and nothing for them.
 SELECTORS = frozenset(map(chr, (*range(0xFE00, 0xFE10), *range(0xE0100, 0xE01F0))))
-MOST_NAMED = 3  # signs that a message names
 
 
 @dataclass(frozen=True)
@@ -86,14 +83,8 @@ def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str 
     assert named == named_fonts()
     lost = _unset_signs(text, own)
     if lost:
-        raise NoSignError(
-            message(
-                "no font has {signs} of {text}: put a font that has them on this machine, or name "
-                "its file in the brand (font: FILE)",
-                signs=listing(map(sign_name, lost[:MOST_NAMED])),
-                text=without_isolates(text),
-            )
-        )
+        read = without_isolates(text)
+        raise NoSignError(no_sign(lost, read), lost, read)
     # a sign for each letter with its mark, where there is one
     text = "".join(sign for sign in unicodedata.normalize("NFC", text) if not _is_moving(sign))
     # a space at an end parts it from what is set beside it, whichever way round the line is
