@@ -286,29 +286,6 @@ def test_what_cannot_be_printed_is_said(page: Page) -> None:
     (page.root / "half.yaml").unlink()
 
 
-@pytest.mark.parametrize(
-    ("asked", "told"),
-    [
-        ({"what": "booklet", "edition": "sale", "buyers": "Ana\nB\u0378"}, "Buyers: "),
-        ({"what": "booklet", "edition": "crew", "doors": "\u0378=1x2m"}, "Doors on the way in: "),
-        ({"what": "booklet", "edition": "sale", "brand": "odd.yaml"}, "odd.yaml:2: contact: "),
-        ({"what": "event day"}, "day.event.yaml:2: name: "),
-    ],
-)
-def test_a_sign_that_no_font_has_is_told_where_it_was_written(
-    page: Page, asked: dict[str, str], told: str
-) -> None:
-    (page.root / "odd.yaml").write_text("name: Lamps\ncontact: A\u0378\n", "utf-8")
-    event = page.root / "day.event.yaml"
-    event.write_text(EVENT.replace("Our Day", "Our \u0378 Day"), "utf-8")
-    answer = page.send(f"{AT_SMALL}/print", asked)
-    assert answer.status_code == 200, answer.text
-    job = page.data(f"/api/jobs/{answer.json()['job']}")
-    assert job["message"].startswith(f"{told}no font has U+0378 of ")
-    event.write_text(EVENT, "utf-8")
-    (page.root / "odd.yaml").unlink()
-
-
 def test_a_job_that_waits_can_be_stopped(tmp_path: Path) -> None:
     designs = with_designs(tmp_path / "desk", [DESIGNS / "reading_star.yaml"])
     with open_page(designs, AtOnce(waits=True)) as page:
