@@ -11,6 +11,7 @@ from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.evaluation.base_advice import with_base
 from buildplan.evaluation.facts import Facts, gather_facts
+from buildplan.evaluation.off_the_floor import off_the_floor
 from buildplan.framework.model import Framework
 from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.model import Step
@@ -117,7 +118,9 @@ def evaluate_shape(
     shape = replace(shape, problems=with_base(problems, shape, design.units, constants))
     folds_m = folds_unlocked_m(framework, shape, found.stiffness, constants)
     kept = kept_by_locks(folds_m, units, constants["lock_stiffness"].remembered)
-    cautions = (*kept, *with_base(found.cautions, shape, design.units, constants), *reach.cautions)
+    based = with_base(found.cautions, shape, design.units, constants)
+    hanging = off_the_floor(framework, shape, units)
+    cautions = (*kept, *hanging, *based, *reach.cautions)
     found = replace(found, cautions=with_places(cautions, shape), folds_unlocked_m=folds_m)
     problems = shape.problems
     # of parts that cannot be tied so, nothing holds together
