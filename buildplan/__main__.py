@@ -3,19 +3,25 @@ interrupt ends in one plain line, while the rest is still being loaded too."""
 
 from __future__ import annotations
 
-import gc
-import os
-import signal
 import sys
-from types import FrameType
 
 # 128 and the number of the signal, as shells have it
 INTERRUPTED, ENDED = 130, 143
+
+try:
+    import gc
+    import os
+    import signal
+    from types import FrameType
+except KeyboardInterrupt:
+    print("Stopped.", file=sys.stderr)
+    sys.exit(INTERRUPTED)
 
 # What is loaded lasts, a booklet is hundreds of thousands of objects that last too, and few of
 # them are ever in rings: look for garbage less often than Python does by itself (measured: a
 # twentieth of the time of a check, and again of a booklet).
 COLLECT_AT = (1_000_000, 20, 20)
+AGAIN_S = 0.01
 
 
 class _InterruptError(KeyboardInterrupt):
@@ -23,17 +29,34 @@ class _InterruptError(KeyboardInterrupt):
     it comes while the text of a library is run (`exec`)."""
 
 
+class _EndError(SystemExit):
+    """Told to end."""
+
+
 def _interrupt(number: int, frame: FrameType | None) -> None:
     raise _InterruptError
 
 
 def _end(number: int, frame: FrameType | None) -> None:
-    raise SystemExit(ENDED)
+    raise _EndError(ENDED)
+
+
+def _have_come_again(lost: sys.UnraisableHookArgs) -> None:
+    """Have a signal come once more whose error was lost: raised where Python can pass none on, such
+    as in what a library calls back, or while an object goes."""
+    again = {_InterruptError: signal.SIGINT, _EndError: signal.SIGTERM}.get(lost.exc_type)
+    if again is None:
+        sys.__unraisablehook__(lost)
+        return
+    from threading import Timer
+
+    Timer(AGAIN_S, os.kill, (os.getpid(), again)).start()
 
 
 def main() -> None:
     """Run the command; see `buildplan.cli`."""
     gc.set_threshold(*COLLECT_AT)
+    sys.unraisablehook = _have_come_again
     signal.signal(signal.SIGTERM, _end)
     if signal.getsignal(signal.SIGINT) is signal.default_int_handler:  # else it is not to be heard
         signal.signal(signal.SIGINT, _interrupt)
