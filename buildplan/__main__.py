@@ -12,6 +12,8 @@ try:
     import gc
     import os
     import signal
+    import time
+    from _thread import start_new_thread
     from types import FrameType
 except KeyboardInterrupt:
     print("Stopped.", file=sys.stderr)
@@ -21,7 +23,7 @@ except KeyboardInterrupt:
 # them are ever in rings: look for garbage less often than Python does by itself (measured: a
 # twentieth of the time of a check, and again of a booklet).
 COLLECT_AT = (1_000_000, 20, 20)
-AGAIN_S = 0.01
+AGAIN_S = 0.05
 
 
 class _InterruptError(KeyboardInterrupt):
@@ -48,9 +50,12 @@ def _have_come_again(lost: sys.UnraisableHookArgs) -> None:
     if again is None:
         sys.__unraisablehook__(lost)
         return
-    from threading import Timer
 
-    Timer(AGAIN_S, os.kill, (os.getpid(), again)).start()
+    def come() -> None:
+        time.sleep(AGAIN_S)
+        os.kill(os.getpid(), again)
+
+    start_new_thread(come, ())  # whoever waits here for a thread to begin hears it too early
 
 
 def main() -> None:
@@ -78,13 +83,15 @@ def main() -> None:
     try:
         run()
     except KeyboardInterrupt:  # before a command was found, or after it was done
-        status = INTERRUPTED
+        _leave_at_once(INTERRUPTED)
         _stopped(INTERRUPTED)
     except SystemExit as ended:
         status = ended.code
         raise
     finally:
         _leave_at_once(status)
+        if isinstance(status, int) and status in (INTERRUPTED, ENDED):
+            _end_now(status)
         # what is left goes with the process: let Python not look through all of it for rings once
         # more at the end (measured: a tenth of the time of a booklet)
         gc.freeze()
@@ -119,7 +126,19 @@ def _quieten() -> None:
 def _stopped(status: int) -> None:
     """Stop before the reader's language is known."""
     print("Stopped.", file=sys.stderr)
-    sys.exit(status)
+    _end_now(status)
+
+
+def _end_now(status: int) -> None:
+    """End without what Python does at its end: libraries that were stopped while they were loaded
+    are not fit for it (one in some hundred ended in a fatal error). Processes at work for this one
+    end by themselves, as when it is killed."""
+    try:
+        sys.stdout.flush()
+        sys.stderr.flush()
+    except (OSError, ValueError):  # nobody hears it
+        pass
+    os._exit(status)
 
 
 if __name__ == "__main__":

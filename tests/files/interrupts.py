@@ -39,12 +39,6 @@ LOADING_S = 0.3
 Stop = Callable[[int, list[bytes]], float]
 # how a terminal is told to move, to colour, to hide its cursor (ECMA-48, 5.4)
 MOVES = re.compile(r"\x1b\[[0-9;?]*[A-Za-z]")
-# what Python itself says that is interrupted while it starts
-PYTHONS_OWN = re.compile(
-    r"((Fatal Python error: |Could not import runpy).*\n+(Python runtime state: .*\n+)?)?"
-    r"Traceback .*\n+"
-    r'(  File "<(frozen|string).*\n+)*KeyboardInterrupt'
-)
 HIDDEN, SHOWN = "\x1b[?25l", "\x1b[?25h"
 
 
@@ -171,8 +165,9 @@ def once_open(words: str) -> Stop:
 
 def odd(name: str, number: signal.Signals, one: Ended, whole: Ended) -> str:
     """What should not be in how a command ended; nothing where all is as it should be."""
-    if one.status in (1, -number) and PYTHONS_OWN.fullmatch(one.said.strip()):
-        return ""  # it has not come to our first line
+    started = "buildplan" in one.said or "Stopped" in one.said
+    if one.status in (1, -number) and one.said.endswith("KeyboardInterrupt\n\n") and not started:
+        return ""  # Python has not come to our first line
     found = []
     good = name in ENDLESS and ENDLESS[name] in one.said and number == signal.SIGINT
     usual = 0 if good else 128 + number
