@@ -74,6 +74,23 @@ TOO_LONG["balloons"]["a"]["tie_to_tie"], TOO_LONG["balloons"]["b"]["tie_to_tie"]
 MORE = json.loads(json.dumps(SQUARE))
 MORE["tube"]["extra"] = [["A1", "A3"], ["B3", "C6"]]
 
+
+def pole(cells: int, balloon: str) -> Data:
+    strokes = [{"cells": ["straight"] * cells}]
+    return {"figure": {"strokes": strokes, "long": balloon, "brace": balloon, **LOCKED}}
+
+
+TWO_SIZES = assembly(
+    part("W", wall(9, up=3, upright="d", between="d")),
+    part("P", pole(3, "b"), on="W"),
+    part("Q", pole(2, "c"), on="P"),
+)
+TWO_SIZES["balloons"]["c"] = {**TWO_SIZES["balloons"]["b"], "inflate_to": 5}
+TWO_SIZES["balloons"]["b"]["inflate_to"] = 6
+TWO_SIZES["balloons"]["d"] = {**TWO_SIZES["balloons"]["a"]}
+LOWER = {"column": {**COLUMN["column"], "rings": 4}}
+HIGHER = {"column": {**COLUMN["column"], "rings": 5}}
+
 SIZE = "size {balloon} to {gauge} instead of {now}"
 POLE = "give it a pole: {right}"
 WIDER = "make part {part} wider: {right}"
@@ -107,6 +124,8 @@ BY_A_PROBLEM = [
         "tie it to a base {width} {units} wide and {depth} {units} deep that weighs {weight}",
         "tie it to a wall",
     )),
+    Told("does-not-stand", design(tube(*["straight"] * 5, "dip", *["straight"] * 5, closed=False)),
+         ("set it on both of its ends: {right}",)),
     Told("folds", assembly(part("L", THREE), part("B", wall(3), on="L")),
          ("build what carries it, {parts}, four balloons around: {right}",)),
     Told("does-not-fit", assembly(part("W", wall(2, up=2)), part("L", COLUMN, left_of="W")),
@@ -116,6 +135,10 @@ BY_A_PROBLEM = [
     Told("does-not-stand", assembly(part("L", COLUMN), part("R", {"column": {
         **COLUMN["column"], "rings": 5}}), part("B", wall(7), on=["L", "R"])),
         ("build {parts} of one height: {right}",)),
+    Told("does-not-fit", TWO_SIZES, ("{one}, and {other}",)),
+    Told("off-the-floor", assembly(part("L", HIGHER), part("M", LOWER), part("R", HIGHER),
+         part("B", wall(6), on=["L", "M"]), part("D", wall(6), on=["M", "R"])),
+         ("build {parts} of one height: {right}",)),
     Told("loose-part", assembly(*ON_BEAM), ("set {part} on another part: {right}",)),
     Told("reads-backwards", assembly(*ON_BEAM, ties=BEHIND), ("swap {swaps} in the ties",)),
     Told("reads-backwards", assembly(ON_BEAM[0], {**ON_BEAM[1], "on": "B", "mirrored": True}),

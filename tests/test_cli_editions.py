@@ -62,7 +62,7 @@ def test_names_of_any_script_and_one_that_no_font_has(call: Call, tmp_path: Path
         assert (status, json.loads(told)["copy"]["buyer"]) == (0, name)
     status, out, messages = call(*sale, "--for", "A\u0378")
     assert (status, out) == (1, "")
-    assert "no font has U+0378 of" in messages
+    assert messages.startswith("--for: no font has U+0378 of A\u0378: put")
 
 
 SIGNED = {
@@ -82,8 +82,51 @@ def test_a_sign_that_no_font_has_is_told_once_at_its_place(call: Call, command: 
     status, _, messages = call(*SIGNED[command])
     assert status == 1
     (line,) = messages.splitlines()
-    assert line.startswith("odd.yaml: name: no font has U+0378 of A\u0378")
+    assert line.startswith("odd.yaml:2: name: no font has U+0378 of A\u0378")
     assert not list(Path().glob("made.*"))
+
+
+JOB = """event: 1
+name: Our Day
+place: Side \u0378 Door
+designs: [{design: post.yaml}]
+crew: 2
+opening: "10:00"
+translations:
+  de: {name: Tag \u0378}
+"""
+SOLD = ("--edition", "sale", "--brand", "brand.yaml")
+
+
+@pytest.mark.parametrize(
+    ("command", "told"),
+    [
+        (("booklet", "post.yaml", *SOLD), ["brand.yaml:2: contact:"]),
+        (("booklet", "post.yaml", *SOLD, "--for", "B\u0378"), ["--for:"]),
+        (("booklet", "post.yaml", "--edition", "crew", "--door", "\u0378=1x2m"), ["--door:"]),
+        (("quote", "post.yaml", "--pdf", "made.pdf", "--brand", "brand.yaml"), ["brand.yaml:2:"]),
+        (("quote", "post.yaml", "--pdf", "made.pdf", "--number", "\u0378"), ["--number:"]),
+        (
+            ("event", "job.event.yaml"),
+            ["job.event.yaml:3: place:", "job.event.yaml:8: translations.de.name:"],
+        ),
+    ],
+)
+def test_it_is_told_where_it_was_written(
+    call: Call, command: tuple[str, ...], told: list[str]
+) -> None:
+    """In a brand, an event or a choice, and by the name of the sign."""
+    prices = "currency: GBP\nprices: {long: 0.3, lock: 0.1}\nrates: {hour: 18, margin: 0.3}\n"
+    Path("post.yaml").write_text(POST + prices, "utf-8")
+    Path("brand.yaml").write_text("name: Lamps\ncontact: A\u0378\n", "utf-8")
+    Path("job.event.yaml").write_text(JOB, "utf-8")
+    status, _, messages = call(*command)
+    assert status == 1
+    lines = messages.splitlines()
+    assert len(lines) == len(told)
+    for line, place in zip(lines, told, strict=True):
+        assert line.startswith(place), line
+        assert "no font has U+0378 of" in line
 
 
 def test_changed_copy_is_told_with_its_page(call: Call, tmp_path: Path) -> None:

@@ -37,6 +37,7 @@ from buildplan.document.paper import high_set
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.text import SMALL
 from buildplan.drawing.typeset.font_files import with_fonts
+from buildplan.language.isolates import isolated
 from buildplan.sequence.model import Kind
 
 
@@ -178,7 +179,7 @@ def _gauges_alone(book: Book) -> bytes:
 def _printed(book: Book, sections: Sequence[Section], title: str) -> bytes:
     voice = book.voice
     brand = book.design.brand if book.branding is None else book.branding.brand
-    foot = book.facts.name if brand is None else f"{book.facts.name} · {brand.name}"
+    foot = " · ".join(map(isolated, (book.facts.name, *(() if brand is None else (brand.name,)))))
     return print_document(
         Document(
             sections,

@@ -194,13 +194,13 @@ def _write_ties(design: Path, voice: Voice) -> None:
 
 def _draw_chart(piece: Evaluation, design: Path, target: Path, voice: Voice) -> None:
     from buildplan.business.copies.brand import fonts_of_designs
+    from buildplan.business.signs import signs_told_in_place
     from buildplan.commands.files import write_whole
-    from buildplan.commands.signs import signs_told_in_place
     from buildplan.drawing.charts import FORMS, check_chart
     from buildplan.drawing.typeset.font_files import with_fonts
 
-    named = [(piece.design, design)]
-    with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
+    fonts = fonts_of_designs([(piece.design, design)])
+    with with_fonts(fonts), signs_told_in_place([design]):
         chart = check_chart(piece, FORMS[target.suffix.lower()], voice)
     write_whole(target, chart)
     answer(target, err=True)

@@ -194,6 +194,7 @@ def gallery(
     """Print an index and contact sheets of every design in a folder."""
     from buildplan.booklet.office.gallery import Exhibit, is_design_file, print_gallery
     from buildplan.business.copies.brand import fonts_of_designs
+    from buildplan.business.signs import signs_told_in_place
     from buildplan.commands.files import (
         ProblemsFoundError,
         in_language,
@@ -203,7 +204,6 @@ def gallery(
     )
     from buildplan.commands.many_designs import MANY, each_design
     from buildplan.commands.pieces import book_of
-    from buildplan.commands.signs import signs_told_in_place
     from buildplan.document.paper import PAPERS
     from buildplan.drawing.typeset.font_files import with_fonts
     from buildplan.evaluation.expected_time import seconds_to_tell
@@ -229,7 +229,7 @@ def gallery(
         list_problems(folder / exhibit.file, exhibit.book.facts.problems, voice)
     title = voice.say("Gallery of designs")
     named = [(exhibit.book.design, folder / exhibit.file) for exhibit in exhibits]
-    with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
+    with with_fonts(fonts_of_designs(named)), signs_told_in_place(file for _, file in named):
         page = print_gallery(exhibits, PAPERS[paper.value], title, voice)
     write_whole(target, page)
     answer(target)

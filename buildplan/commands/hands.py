@@ -45,8 +45,8 @@ def measure(
     """
     from buildplan.booklet.office.measure_page import print_sheet
     from buildplan.business.copies.brand import fonts_of_designs
+    from buildplan.business.signs import signs_told_in_place
     from buildplan.commands.files import refuse_ending, write_whole
-    from buildplan.commands.signs import signs_told_in_place
     from buildplan.design.measures import units_read
     from buildplan.document.paper import PAPERS
     from buildplan.drawing.typeset.font_files import with_fonts
@@ -68,8 +68,8 @@ def measure(
         typer.echo(data.decode("utf-8-sig"), nl=False)
     if pdf is not None:
         log = "log.csv" if out is None else out.name
-        named = [(piece.design, design)]
-        with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
+        fonts = fonts_of_designs([(piece.design, design)])
+        with with_fonts(fonts), signs_told_in_place([design]):
             page = print_sheet(piece, log, PAPERS[paper.value], voice)
         write_whole(pdf, page)
         answer(pdf)

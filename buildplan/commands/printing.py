@@ -82,6 +82,7 @@ class _Printing:
     large_print: bool
     fold: bool
     brand: Branding | None
+    brand_file: Path | None
     buyers: tuple[Buyer, ...]
     secret: bytes
     signer: Signer | None
@@ -143,7 +144,7 @@ def booklet(
     seller = None if brand is None else brand_in(brand, voice)
     doors = tuple(asked(parse_door, one, voice, "--door") for one in door or ())
     sealed = (sold_to, secret_of(key, voice), signer_of(sign, voice))
-    kind = (edition, paper, units, out, draft, large_print, fold, seller)
+    kind = (edition, paper, units, out, draft, large_print, fold, seller, brand)
     how = _Printing(*kind, *sealed, address, doors, hands, voice)
     good = _print_all(without_events(designs, voice), how)
     if bad_rows or not good:
@@ -218,13 +219,16 @@ class _Printed:
 
 def _print_alone(how: _Printing, path: Path) -> _Printed:
     """The booklet of a design for the one buyer, named or not."""
-    from buildplan.commands.signs import signs_told_in_place
+    from buildplan.business.signs import signs_told_in_place
     from buildplan.drawing.typeset.font_files import with_fonts
 
     book, good = _book_to_print(path, how)
     if book is None:
         return _Printed((), good)
-    with with_fonts(book.fonts), signs_told_in_place([(book.design, path)]):
+    files = [file for file in (how.brand_file, path) if file is not None]
+    given = [("--for", buyer.name) for buyer in how.buyers]
+    given += [("--door", door.name) for door in how.doors]
+    with with_fonts(book.fonts), signs_told_in_place(files, given):
         return _Printed(next(_copies(path, book, how)), good)
 
 

@@ -96,6 +96,7 @@ def quote(
     """
     from buildplan.business.quoting.offer import Offer, noted, party, priced_as_one
     from buildplan.business.quoting.quote_words import offer_as_data, offer_lines, quote_rows
+    from buildplan.business.signs import signs_told_in_place
     from buildplan.commands.files import asked, refuse_ending, write_whole
     from buildplan.design.translating import translated_event
     from buildplan.source.csv_text import csv_bytes
@@ -103,8 +104,8 @@ def quote(
     voice = Voice(language)
     refuse_ending(pdf, (".pdf",), voice)
     refuse_ending(csv, (".csv",), voice)
+    of_pages = {"--for": customer, "--address": address, "--from": sender}
     if pdf is None:
-        of_pages = {"--for": customer, "--address": address, "--from": sender}
         _refuse_without_pages({**of_pages, "--valid": valid, "--brand": brand}, voice)
     to = asked(partial(party, customer), address.split(";"), voice)
     by = asked(partial(party, ""), sender.split(";"), voice)
@@ -123,7 +124,10 @@ def quote(
         answer("\n".join(offer_lines(offer, voice)))
     _refuse_problems(pieces, voice)
     if pdf is not None:
-        write_whole(pdf, _pages(offer, pieces, brand, paper, voice))
+        written = of_pages | {"--number": number, "--date": date}
+        files = [file for file in (brand, *designs) if file is not None]
+        with signs_told_in_place([*files, *(Path(one.file) for one in pieces)], written.items()):
+            write_whole(pdf, _pages(offer, pieces, brand, paper, voice))
         answer(pdf, err=as_json)
 
 
@@ -133,15 +137,13 @@ def _pages(
     """The pages for the customer, in the brand that is named or else that of the first piece."""
     from buildplan.booklet.office.quote_page import print_quote
     from buildplan.commands.pieces import brand_of
-    from buildplan.commands.signs import signs_told_in_place
     from buildplan.document.paper import PAPERS
     from buildplan.drawing.typeset.font_files import with_fonts
 
     first = pieces[0]
     seller = brand_of(first.made.design, Path(first.file), brand, voice)
     fonts = () if seller is None else seller.fonts
-    named = [(one.made.design, Path(one.file)) for one in pieces]
-    with with_fonts(fonts), signs_told_in_place(named):
+    with with_fonts(fonts):
         return print_quote(offer, PAPERS[paper.value], seller, voice)
 
 

@@ -53,9 +53,9 @@ def shopping(
         shopping_rows,
     )
     from buildplan.business.copies.brand import fonts_of_designs
+    from buildplan.business.signs import signs_told_in_place
     from buildplan.commands.files import refuse_ending, without_events, write_whole
     from buildplan.commands.pieces import read_all
-    from buildplan.commands.signs import signs_told_in_place
     from buildplan.design.building import build_framework
     from buildplan.design.measures import units_read
     from buildplan.document.paper import PAPERS
@@ -73,7 +73,7 @@ def shopping(
         write_whole(csv, csv_bytes(shopping_rows(found, voice)))
     if pdf is not None:
         named = [(design, path) for path, design in read.items()]
-        with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
+        with with_fonts(fonts_of_designs(named)), signs_told_in_place(read):
             page = print_shopping(found, PAPERS[paper.value], voice)
         write_whole(pdf, page)
     answer("\n".join(shopping_lines(found, voice)))
@@ -98,8 +98,8 @@ def event(
     Writes a PDF and a table of each list, and prints the path of each.
     """
     from buildplan.business.copies.brand import fonts_of_designs
+    from buildplan.business.signs import signs_told_in_place
     from buildplan.commands.files import in_language, refuse_file_for_folder, write_whole
-    from buildplan.commands.signs import signs_told_in_place
     from buildplan.design.event import EVENT_SUFFIX, read_event
     from buildplan.design.translating import translated_event
     from buildplan.drawing.typeset.font_files import with_fonts
@@ -111,7 +111,7 @@ def event(
     plan = _plan(asked, file, paper, draft, hands, voice)
     paths = [file.parent / piece.design for piece in asked.designs]
     named = [(copy.book.design, paths[copy.design]) for copy in _each_once(plan)]
-    with with_fonts(fonts_of_designs(named)), signs_told_in_place(named):
+    with with_fonts(fonts_of_designs(named)), signs_told_in_place([file, *paths]):
         printed = _printed(plan, paper, voice)
     for what, ending, data in printed:
         written = out / f"{in_language(f'{name}-{what}', voice)}{ending}"

@@ -19,7 +19,7 @@ from buildplan.business.quoting.offer import (
 )
 from buildplan.business.quoting.quote_words import quote_rows
 from buildplan.design.building import build_framework
-from buildplan.design.event import EVENT_SUFFIX, read_event
+from buildplan.design.event import read_event
 from buildplan.design.measures import units_read
 from buildplan.design.model import Design
 from buildplan.design.translating import translated_event
@@ -31,6 +31,7 @@ from buildplan.desk.print_parts import (
     Show,
     brand_in,
     counted_paths,
+    event_file,
     path_of,
     stem_in,
 )
@@ -123,8 +124,7 @@ def gallery(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
 
 def event(task: PrintWork, voice: Voice, show: Show) -> Iterator[Named]:
     name = task.what.removeprefix(EVENT)
-    file = task.root / f"{name}{EVENT_SUFFIX}"
-    asked = translated_event(read_event(file), voice.language)
+    asked = translated_event(read_event(file := event_file(task)), voice.language)
     paths = [file.parent / piece.design for piece in asked.designs]
     designs = [read_known(path, voice) for path in paths]
     books = _books_of(designs, task, voice, show)

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 from buildplan.business.copies.brand import Branding, branding
+from buildplan.design.event import EVENT_SUFFIX, read_event
 from buildplan.design.reading import read_brand
 from buildplan.design.translating import translated_brand
 from buildplan.desk.folder import Folder
+from buildplan.desk.print_options import EVENT
 from buildplan.desk.print_task import PrintWork
 from buildplan.language.voice import ENGLISH, Voice
 
@@ -29,6 +31,22 @@ def counted_paths(task: PrintWork) -> list[tuple[Path, int]]:
     folder, wishes = Folder(task.root), task.wishes
     asked = ((task.name, wishes.count), *wishes.beside)
     return [(folder.file(name), count) for name, count in asked]
+
+
+def event_file(task: PrintWork) -> Path:
+    """The file of the event that is planned."""
+    return task.root / f"{task.what.removeprefix(EVENT)}{EVENT_SUFFIX}"
+
+
+def files_read(task: PrintWork) -> Iterator[Path]:
+    """The files whose words are printed."""
+    if task.brand:
+        yield task.root / task.brand
+    if task.what.startswith(EVENT):
+        file = event_file(task)
+        yield file
+        yield from (file.parent / piece.design for piece in read_event(file).designs)
+    yield from (path for path, _ in counted_paths(task))
 
 
 def stem_in(stem: str, voice: Voice) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
 from buildplan.business.copies.buyers import (
@@ -13,10 +13,11 @@ from buildplan.business.copies.buyers import (
 )
 from buildplan.business.copies.page_link import page_address
 from buildplan.business.quoting.offer import Offer, Party, noted, party
+from buildplan.desk.page_words import PRINT
 from buildplan.desk.print_task import Wishes
 from buildplan.desk.refusals import RefusedError
 from buildplan.evaluation.passing import Door, parse_door
-from buildplan.language.messages import message
+from buildplan.language.messages import Message, message
 from buildplan.language.told import ToldError
 
 NOBODY = Buyer("", "")
@@ -99,6 +100,20 @@ def noted_as(text: str) -> str:
         return noted(text)
     except ToldError as error:
         raise RefusedError(422, error.told) from error
+
+
+def written_in(wishes: Wishes) -> Iterator[tuple[Message, str]]:
+    """What is printed as it was written, each text with what its field is called."""
+    fields = (
+        ("buyers", wishes.buyers),
+        ("doors", wishes.doors),
+        ("customer", wishes.customer),
+        ("address", wishes.address),
+        ("sender", wishes.sender),
+        ("number", wishes.number),
+        ("date", wishes.date),
+    )
+    return ((message(PRINT[field]), line) for field, text in fields for line in text.splitlines())
 
 
 def refuse_unfit(wishes: Wishes) -> None:

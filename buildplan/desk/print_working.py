@@ -14,6 +14,7 @@ from buildplan.business.copies.buyers import Buyer
 from buildplan.business.copies.page_link import leads_to
 from buildplan.business.copies.secret import secret_in
 from buildplan.business.copies.signing import Signer
+from buildplan.business.signs import signs_told_in_place
 from buildplan.design.building import build_framework
 from buildplan.design.measures import Units, units_read
 from buildplan.desk.folder import Folder
@@ -27,11 +28,12 @@ from buildplan.desk.print_parts import (
     Named,
     Show,
     brand_in,
+    files_read,
     path_of,
     stem_in,
 )
 from buildplan.desk.print_task import PrintWork, Report
-from buildplan.desk.print_wishes import NOBODY, buyers_of, doors_of, link_of
+from buildplan.desk.print_wishes import NOBODY, buyers_of, doors_of, link_of, written_in
 from buildplan.desk.refusals import RefusedError
 from buildplan.desk.saving import writing
 from buildplan.document.paper import PAPERS, large_print
@@ -59,7 +61,8 @@ def print_asked(task: PrintWork, report: Report) -> None:
 
     show(0.0)
     try:
-        files = list(_printed(task, voice, show))
+        with signs_told_in_place(files_read(task), written_in(task.wishes)):
+            files = list(_printed(task, voice, show))
         with writing():
             for name, data in files:
                 write_whole(Folder(task.root).output / name, data)
@@ -67,8 +70,7 @@ def print_asked(task: PrintWork, report: Report) -> None:
     except UnreadableDesignError as error:
         report(Refused(in_words(error.problem, voice)))
     except DesignProblemsError as error:
-        others = [name for name, _ in task.wishes.beside]
-        other = Path(error.file).name if Path(error.file).stem in others else ""
+        other = "" if Path(error.file) == path_of(task) else Path(error.file).name
         report(Refused(in_words(error.problems[0], voice, other)))
     except (ToldError, RefusedError) as error:
         report(Refused(voice.tell(error.told)))

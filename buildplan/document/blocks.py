@@ -12,16 +12,17 @@ from math import fsum
 
 from reportlab.lib.enums import TA_RIGHT
 from reportlab.lib.styles import ParagraphStyle
-from reportlab.platypus import Flowable, Paragraph
+from reportlab.platypus import Flowable
 
+from buildplan.document.paragraphs import OrderedParagraph
 from buildplan.document.stacking import Blocks, draw_stack, keep_company, split_stack, stack_height
 from buildplan.document.tagged import Role
-from buildplan.document.text import BODY, HEADING, INK, RULE, TITLE, plain, words_of_own
+from buildplan.document.text import BODY, HEADING, INK, RULE, TITLE, plain, strong
 from buildplan.document.undrawn import Showable, drawn
 from buildplan.drawing.fonts import BOLD, register_fonts
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.pdf import draw_picture
-from buildplan.drawing.typeset.order import begins_from_right
+from buildplan.language.isolates import begins_from_right
 
 TURNED = ParagraphStyle("turned", parent=BODY, alignment=TA_RIGHT)
 TICK_INDENT, DASH_INDENT = 17.0, 14.0
@@ -42,7 +43,7 @@ class Words(Flowable):  # type: ignore[misc]
     ) -> None:
         super().__init__()
         register_fonts()
-        self._paragraph = Paragraph(markup, style)
+        self._paragraph = OrderedParagraph(markup, style)
         self._set_to: float | None = None
         self._role: Role = role
         self.spaceAfter, self.keepWithNext = after, keep
@@ -71,7 +72,7 @@ class Words(Flowable):  # type: ignore[misc]
 
 def title(text: str) -> Words:
     """The title of a page, or of what begins on it."""
-    words = Words(words_of_own(text, bold=True), TITLE, "H1", after=7.0, keep=True)
+    words = Words(strong(text), TITLE, "H1", after=7.0, keep=True)
     words.spaceBefore = 8.0
     return words
 
@@ -84,7 +85,7 @@ def heading(text: str) -> Words:
 def paragraph_of_own(text: str, after: float = 4.0) -> Words:
     """A paragraph that somebody has written, from the right if it begins so."""
     style = TURNED if begins_from_right(text) else BODY
-    return Words(words_of_own(text), style, after=after)
+    return Words(plain(text), style, after=after)
 
 
 class Rule(Flowable):  # type: ignore[misc]

@@ -8,16 +8,7 @@ from dataclasses import dataclass
 from buildplan.document.blanks import Blank
 from buildplan.document.canvas import PageCanvas
 from buildplan.document.paper import Paper
-from buildplan.document.text import (
-    HEADING,
-    INK,
-    QUIET,
-    RULE,
-    SMALL,
-    face_of_own,
-    fitted,
-    fitting_size,
-)
+from buildplan.document.text import HEADING, INK, QUIET, RULE, SMALL, fitted, fitting_size
 from buildplan.drawing.fonts import BOLD, REGULAR, text_width
 
 HEAD_BASELINE = 40.0
@@ -46,7 +37,7 @@ class Furniture:
         room = paper.measure - (PROGRESS_WIDTH + 2 * GAP if canvas.progress else 0.0)
         with canvas.artifact():
             words, size = fitted(words, room, SMALL.fontSize)
-            _line(canvas, paper, words, face_of_own(words), size, QUIET)
+            _line(canvas, paper, words, REGULAR, size, QUIET)
 
     def rule(self, canvas: PageCanvas, paper: Paper) -> None:
         """The line below the head."""
@@ -82,7 +73,7 @@ class Furniture:
             canvas.drawRightString(paper.right, line, words)
             room = paper.measure - text_width(words, size) - GAP
             foot, size = fitted(self.foot, room, size)
-            canvas.setFont(face_of_own(foot), size)
+            canvas.setFont(REGULAR, size)
             canvas.drawString(paper.left, line, foot)
             if self.below is not None:
                 self.below.draw(canvas, paper.left, line - FOOT_LINE, paper.measure)

@@ -6,10 +6,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from reportlab.lib.styles import ParagraphStyle
-from reportlab.platypus import Flowable, Paragraph
+from reportlab.platypus import Flowable
 
 from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Columns
+from buildplan.document.paragraphs import OrderedParagraph
 from buildplan.document.tagged import Role
 from buildplan.document.text import LINKED, NUMBER
 from buildplan.drawing.fonts import register_fonts
@@ -82,7 +83,7 @@ class PageLink(Flowable):  # type: ignore[misc]
     def wrap(self, width: float, room: float) -> tuple[float, float]:
         page = self.canv.pages.of(self._place)
         if (page, width) != self._set_to:
-            self._paragraph = Paragraph(self._markup(page), self._style)
+            self._paragraph = OrderedParagraph(self._markup(page), self._style)
             _, self.height = self._paragraph.wrapOn(self.canv, width, room)
             self.width, self._page = width, page
             self._set_to = (page, width)
@@ -90,7 +91,7 @@ class PageLink(Flowable):  # type: ignore[misc]
 
     def draw(self) -> None:
         if self._here and self._page == self.canv.getPageNumber():
-            self._paragraph = Paragraph(self._here, self._style)
+            self._paragraph = OrderedParagraph(self._here, self._style)
             self._paragraph.wrapOn(self.canv, self.width, self.height)
             self._set_to = None
         self._draw_within(self._within)

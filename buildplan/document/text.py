@@ -10,12 +10,11 @@ from math import fsum
 
 from reportlab.lib.enums import TA_RIGHT
 from reportlab.lib.styles import ParagraphStyle
-from reportlab.platypus import Paragraph
 
-from buildplan.document import parting as _parting  # noqa: F401 (paragraphs part words by it)
-from buildplan.drawing.fonts import BOLD, REGULAR, face_from_right, register_fonts, text_width
+from buildplan.document.paragraphs import OrderedParagraph
+from buildplan.drawing.fonts import BOLD, REGULAR, register_fonts, text_width
 from buildplan.drawing.typeset.clusters import clusters
-from buildplan.drawing.typeset.order import begins_from_right
+from buildplan.language.isolates import isolated
 
 INK = "#1A1A1A"
 QUIET = "#595959"  # 7.0:1 on white, so small print stays readable
@@ -46,8 +45,9 @@ _KEPT = re.compile(
 
 
 def plain(text: str) -> str:
-    """Text as paragraph markup: everything that would be read as markup escaped."""
-    return escape(_KEPT.sub("\N{NO-BREAK SPACE}", text), quote=False)
+    """Text as paragraph markup: everything that would be read as markup escaped; somebody's words
+    keep their own direction, alone as in a sentence of ours."""
+    return escape(_KEPT.sub("\N{NO-BREAK SPACE}", isolated(text)), quote=False)
 
 
 def unbroken(text: str) -> str:
@@ -60,25 +60,9 @@ def strong(text: str) -> str:
     return f'<font name="{BOLD}">{plain(text)}</font>'
 
 
-def words_of_own(text: str, *, bold: bool = False) -> str:
-    """Somebody's words as paragraph markup, to stand by themselves or in a sentence of ours: they
-    keep their own direction (Unicode Standard Annex 9, 4.3: HL3 and HL5), and whatever else is on
-    the line keeps its."""
-    if begins_from_right(text):
-        return f'<font name="{face_of_own(text, bold=bold)}">{plain(text)}</font>'
-    return strong(text) if bold else plain(text)
-
-
-def face_of_own(text: str, *, bold: bool = False) -> str:
-    """The face of a line that is drawn by itself: somebody's words keep their own direction."""
-    if begins_from_right(text):
-        return face_from_right(bold)
-    return BOLD if bold else REGULAR
-
-
 def underlined(text: str) -> str:
     """Text underlined, as links are, as paragraph markup."""
-    return f"<u>{escape(text, quote=False)}</u>"
+    return f"<u>{escape(isolated(text), quote=False)}</u>"
 
 
 def fitting_size(words: str, room: float, size: float, *, bold: bool = False) -> float:
@@ -112,7 +96,7 @@ def fitted(words: str, room: float, size: float, *, bold: bool = False) -> tuple
 def paragraph_height(markup: str, style: ParagraphStyle, width: float) -> float:
     """Height of a paragraph set to `width`."""
     register_fonts()
-    _, height = Paragraph(markup, style).wrap(width, 10_000)
+    _, height = OrderedParagraph(markup, style).wrap(width, 10_000)
     return float(height)
 
 

@@ -10,10 +10,9 @@ from fontTools.pens.transformPen import TransformPen
 from matplotlib.path import Path
 from reportlab.pdfbase import pdfmetrics
 
-from buildplan.drawing.fonts import REGULAR, face_from_right, register_fonts
+from buildplan.drawing.fonts import REGULAR, register_fonts
 from buildplan.drawing.typeset.face import Typeface
 from buildplan.drawing.typeset.font_files import named_fonts, opened
-from buildplan.drawing.typeset.order import begins_from_right
 from buildplan.drawing.typeset.setting import set_shapes
 
 
@@ -53,8 +52,7 @@ def line_outline(text: str, size: float) -> tuple[Path, float]:
     Raises NoSignError.
     """
     register_fonts()
-    name = face_from_right(False) if begins_from_right(text) else REGULAR
-    own = cast("Typeface", pdfmetrics.getFont(name)).own
+    own = cast("Typeface", pdfmetrics.getFont(REGULAR)).own
     pen, x = _PathPen(), 0.0
     for shape in set_shapes(text, own, named_fonts()):
         font = opened(shape.font)

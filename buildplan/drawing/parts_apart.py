@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from itertools import combinations
 
 import numpy as np
 
@@ -20,6 +21,7 @@ from buildplan.shape.tied_parts import part_of, way_apart
 APART = 1.5
 # Parts that lie one before the other, as the viewer looks, are seen from so far round. Ours.
 ASIDE_DEG, ONE_BEFORE_THE_OTHER = 55.0, 0.7
+AS_LOW_M = 0.05  # joints that are no higher than that are told to be as low. Ours.
 
 
 def parts_apart(scene: Scene, ties: Sequence[Tie], camera: Camera) -> Scene:
@@ -104,18 +106,45 @@ def _aways(framework: Framework, shape: Shape, ties: Sequence[Tie]) -> dict[str,
     for name in names[1:]:
         if float(np.sum(way_apart(framework, shape, stays, name))) < 0:
             stays = name
-    far = APART * link_length_m(framework)
-    return {name: far * way_apart(framework, shape, stays, name) for name in names if name != stays}
+    # the lowest stays, unless others would then come to lie nearer to one another
+    found = [_aways_from(framework, shape, one, names) for one in (stays, *names)]
+    aways = max(found, key=_nearest)
+    return {name: APART * link_length_m(framework) * away for name, away in aways.items()}
+
+
+def _aways_from(
+    framework: Framework, shape: Shape, stays: str, names: Sequence[str]
+) -> dict[str, FloatArray]:
+    """How far the other parts are moved from one, (3,), in parts of `APART`: each the way that it
+    goes on from there, those of one way beside one another."""
+    ways = {name: way_apart(framework, shape, stays, name) for name in names if name != stays}
+    found = {}
+    for name, way in ways.items():
+        alike = [one for one in ways if one != name and np.array_equal(ways[one], way)]
+        aside = [way_apart(framework, shape, one, name) / 2 for one in alike]
+        found[name] = np.asarray(np.sum([way, *aside], axis=0))
+    return found
+
+
+def _nearest(aways: Mapping[str, FloatArray]) -> float:
+    """How near to one another parts come to lie, one of which stays."""
+    places = [np.zeros(3), *aways.values()]
+    return min(
+        round(float(np.linalg.norm(one - other)), 6) for one, other in combinations(places, 2)
+    )
 
 
 def _lock_below(bodies: Bodies, shape: Shape, tie: Tie, camera: Camera) -> Bodies:
-    """The rounds of a tie's lock on both sides of the lower of its joints, where they lie before
-    the upper comes down."""
+    """The rounds of a tie's lock on both sides of the lower of its joints, of those that are as low
+    of the one in the middle, where they lie before the others come to it."""
     rows = np.flatnonzero((bodies.names == tie.name) & ~bodies.is_link)
     way = shape.at[tie.joints[-1]] - shape.at[tie.joints[0]]
     across = np.cross(way, np.asarray(camera.direction, dtype=float))
     across = across / max(float(np.linalg.norm(across)), 1e-9)
-    middle = min((shape.at[joint] for joint in tie.joints), key=lambda place: float(place[1]))
+    places = np.array([shape.at[joint] for joint in tie.joints])
+    low = places[places[:, 1] < places[:, 1].min() + AS_LOW_M]
+    off = np.linalg.norm(low - places.mean(axis=0), axis=1)
+    middle = low[int(np.argmin(off))]
     centre, first, second = (array.copy() for array in (bodies.centre, bodies.first, bodies.second))
     for row, side in zip(rows.tolist(), (-1, 1), strict=True):
         first[row] = middle

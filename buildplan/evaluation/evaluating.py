@@ -11,11 +11,13 @@ from buildplan.design.measures import Units
 from buildplan.design.model import Design
 from buildplan.evaluation.base_advice import with_base
 from buildplan.evaluation.facts import Facts, gather_facts
+from buildplan.evaluation.off_the_floor import off_the_floor
 from buildplan.framework.model import Framework
 from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.model import Step
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
+from buildplan.shape.advice import FALLEN_SHARE
 from buildplan.shape.constants import Constant, constants_with
 from buildplan.shape.examining import examine
 from buildplan.shape.finding import Settings, find_shape
@@ -46,11 +48,17 @@ class Evaluation:
     units: Units
 
     @property
-    def sag_m(self) -> float:
-        """How far the top of the piece comes down under its own weight, as far as that is known:
-        of one that does not hold itself up, a quarter of its height at most."""
+    def falls(self) -> bool:
+        """Whether it does not hold itself up."""
         found = self.examination.sag
-        return 0.0 if found is None else min(found.value, self.shape.height_m / 4)
+        return found is not None and found.value > FALLEN_SHARE * self.shape.height_m
+
+    @property
+    def sag_m(self) -> float:
+        """How far the top of the piece comes down under its own weight, as far as that is known;
+        none of one that does not hold itself up: that stands only where something else holds it."""
+        found = self.examination.sag
+        return 0.0 if found is None or self.falls else found.value
 
     @property
     def standing_height_m(self) -> float:
@@ -117,7 +125,9 @@ def evaluate_shape(
     shape = replace(shape, problems=with_base(problems, shape, design.units, constants))
     folds_m = folds_unlocked_m(framework, shape, found.stiffness, constants)
     kept = kept_by_locks(folds_m, units, constants["lock_stiffness"].remembered)
-    cautions = (*kept, *with_base(found.cautions, shape, design.units, constants), *reach.cautions)
+    based = with_base(found.cautions, shape, design.units, constants)
+    hanging = off_the_floor(framework, shape, units)
+    cautions = (*kept, *hanging, *based, *reach.cautions)
     found = replace(found, cautions=with_places(cautions, shape), folds_unlocked_m=folds_m)
     problems = shape.problems
     # of parts that cannot be tied so, nothing holds together

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from buildplan.evaluation.measured import Measured, first_mistake, measure
+from buildplan.evaluation.off_the_floor import FloorKind
 from buildplan.fitting.apart import tied_by_balloons
 from buildplan.fitting.near_courses import COURSE_TRIALS, OF_THE_COURSE, near_courses
 from buildplan.fitting.part_sizes import (
@@ -53,6 +54,8 @@ OF_A_BEAM = (
     ShapeKind.DOES_NOT_STAND,
     ShapeKind.DOES_NOT_HOLD_ITSELF,
 )
+# what may come of columns of two heights beneath one part
+OF_UNEVEN = (*OF_A_BEAM, ShapeKind.RUNS_INTO_ITSELF, FloorKind.OFF_THE_FLOOR)
 MOST_PLACES = 6  # places of a part that are tried: each takes as long as a check
 
 
@@ -74,8 +77,9 @@ def assembly_ways(kind: ProblemKind, data: Data, folder: Path) -> Iterator[Remed
         yield from as_wide(data, measure(data, folder))
     elif kind is ShapeKind.OFF_THE_MIDDLE:
         yield from odd_or_even(data, measure(data, folder))
-    if kind in OF_A_BEAM:
+    if kind in OF_UNEVEN:
         yield from of_one_height(data)
+    if kind in OF_A_BEAM:
         yield from columns_of_four(data)
     if kind in OF_BETWEEN:
         yield from as_its_foot(data)

@@ -9,13 +9,15 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
-from itertools import chain, takewhile
+from itertools import chain, islice, takewhile
 from pathlib import Path as FilePath
 from typing import Any
 
 from buildplan.evaluation.base_advice import KEPT_UP_BY_A_BASE
 from buildplan.evaluation.measured import HERE, Measured, first_mistake, measure
+from buildplan.evaluation.off_the_floor import FloorKind, off_the_floor
 from buildplan.fitting.assembly_mending import OF_ASSEMBLIES, OF_PLACES, assembly_ways
+from buildplan.fitting.both_ways import both_ways
 from buildplan.fitting.extra_balloon import balloons_more
 from buildplan.fitting.extras_out import without_extras
 from buildplan.fitting.near_courses import COURSE_TRIALS, OF_THE_COURSE, near_courses
@@ -31,14 +33,18 @@ from buildplan.source.suggestions import Remedy, Suggestion, by_hand
 
 Data = Mapping[str, Any]
 Kinds = frozenset[ProblemKind]
-Mends = Callable[[Remedy, ProblemKind], bool]
+Left = Mapping[ProblemKind, frozenset[str]]
+"""What is wrong with a piece, and the joints where it is so."""
+Mends = Callable[[Remedy, Problem], bool]
 
 # what keeps a piece from fitting together is mended before what it then does
 FITTING = frozenset((*OF_THE_COURSE, *OF_ASSEMBLIES, ShapeKind.DOES_NOT_FIT, ShapeKind.NOT_AT_REST))
 # what does not keep a file from being read as plain data
 READ_ALL_THE_SAME = (*OF_THE_COURSE, *OF_PLACES)
 # cautions with ways that are tried as those of problems are
-TRIED_CAUTIONS = frozenset({ShapeKind.REACHES_PAST, ShapeKind.OFF_THE_MIDDLE})
+TRIED_CAUTIONS: frozenset[ProblemKind] = frozenset(
+    {ShapeKind.REACHES_PAST, ShapeKind.OFF_THE_MIDDLE, FloorKind.OFF_THE_FLOOR}
+)
 ON_THE_PIECE = frozenset((*OF_THE_COURSE, *OF_ASSEMBLIES, *WAYS, *TRIED_CAUTIONS))
 MOST_BALLOONS = 3000  # solving a larger piece anew takes longer than anybody waits
 MOST_TRIALS, BALLOONS_IN_ALL = 24, 12_000  # pieces that are solved anew for one design
@@ -87,7 +93,7 @@ def stiffer(sound: Broken, piece: Measured) -> Stiffer | None:
     for extra, ways in balloons_more(sound.data, piece):
         for way in ways:
             left = _solved(sound, way)
-            if left is not None and left <= TRIED_CAUTIONS:
+            if left is not None and left.keys() <= TRIED_CAUTIONS:
                 return Stiffer(extra, way)
     return None
 
@@ -95,7 +101,7 @@ def stiffer(sound: Broken, piece: Measured) -> Stiffer | None:
 def without_what_breaks(broken: Broken) -> tuple[Remedy, ...]:
     """The balloons more that, taken out, leave a piece without a problem."""
     left = ((one, _solved(broken, one)) for one in without_extras(broken.data))
-    return tuple(one for one, kinds in left if kinds is not None and kinds <= TRIED_CAUTIONS)
+    return tuple(one for one, kinds in left if kinds is not None and kinds.keys() <= TRIED_CAUTIONS)
 
 
 def tried_on_the_piece(
@@ -112,12 +118,18 @@ def tried_on_the_piece(
     known = frozenset(one.kind for one in problems)
     trials = _Trials(broken)
 
-    def mends(way: Remedy, kind: ProblemKind) -> bool:
+    def mends(way: Remedy, problem: Problem) -> bool:
         """Whether the problem is gone, and no other has come, with the piece solved anew; a problem
-        may leave a caution in its place."""
-        left = trials.left_by(way)
+        may leave a caution in its place, and what is broken elsewhere in like manner may be left
+        as it is."""
+        kind, left = problem.kind, trials.left_by(way)
         cautions = frozenset() if kind in TRIED_CAUTIONS else TRIED_CAUTIONS
-        return left is not None and left <= (known - {kind}) | cautions
+        elsewhere = {
+            joint for one in problems if one.kind is kind and one != problem for joint in one.joints
+        }
+        if left is None or not left.get(kind, frozenset()) <= elsewhere:
+            return False
+        return left.keys() <= known | cautions
 
     found = []
     for problem in problems:
@@ -127,8 +139,7 @@ def tried_on_the_piece(
             first = by_hand(message("mend first what keeps it from fitting together"))
             found.append(replace(problem, suggestion=first))
         else:
-            alone = len(known) == 1
-            found.append(_with_what_mends(problem, broken, mends, trials, alone))
+            found.append(_with_what_mends(problem, broken, mends, trials, known))
     return tuple(found)
 
 
@@ -140,10 +151,10 @@ class _Trials:
         balloons = 1 if broken.piece is None else broken.piece.balloons
         self._broken = broken
         self._most = min(MOST_TRIALS, max(1, BALLOONS_IN_ALL // balloons))
-        self._found: dict[str, Kinds | None] = {}
+        self._found: dict[str, Left | None] = {}
         self._untried: set[str] = set()
 
-    def left_by(self, way: Remedy) -> Kinds | None:
+    def left_by(self, way: Remedy) -> Left | None:
         """What is wrong with the piece once a way is followed: None where it cannot be followed,
         or is not tried."""
         key = repr(way.changes)
@@ -159,51 +170,57 @@ class _Trials:
         return repr(way.changes) in self._untried
 
 
-def _solved(broken: Broken, way: Remedy) -> Kinds | None:
+def _solved(broken: Broken, way: Remedy) -> Left | None:
     try:
         changed = changed_data(broken.data, way.changes)
         if first_mistake(changed) is not None:
             return None
-        return _kinds(measure(changed, broken.folder))
+        return _left(measure(changed, broken.folder))
     except (CannotChangeError, DesignProblemsError):
         return None
 
 
-def _kinds(piece: Measured) -> Kinds:
+def _left(piece: Measured) -> Left:
     """What is wrong with a solved piece."""
-    found = {one.kind for one in piece.shape.problems}
-    if not found & FITTING and piece.balloons <= MOST_BALLOONS:
+    found = [*piece.shape.problems]
+    if not FITTING & {one.kind for one in found} and piece.balloons <= MOST_BALLOONS:
         constants = constants_with(piece.design.constants)
         examined = examine(piece.framework, piece.shape, constants=constants)
-        found |= {one.kind for one in examined.problems}
-        found |= {one.kind for one in examined.cautions} & TRIED_CAUTIONS
-    return frozenset(found)
+        cautions = (*examined.cautions, *off_the_floor(piece.framework, piece.shape, "in"))
+        found += examined.problems
+        found += [one for one in cautions if one.kind in TRIED_CAUTIONS]
+    joints: dict[ProblemKind, frozenset[str]] = {}
+    for one in found:
+        joints[one.kind] = joints.get(one.kind, frozenset()) | frozenset(one.joints)
+    return joints
 
 
 def _with_what_mends(
-    problem: Problem, broken: Broken, mends: Mends, trials: _Trials, alone: bool
+    problem: Problem, broken: Broken, mends: Mends, trials: _Trials, known: Kinds
 ) -> Problem:
     """A problem with the ways that mend it; where there are none, with what was tried in vain.
-    `alone` says that nothing else is wrong with the piece."""
+    `known` is all that is wrong with the piece."""
     good, vain, whole = list[Remedy](), list[Remedy](), list[Remedy]()
     outs = tuple(without_extras(broken.data))
-    added = tuple(way for way in outs if mends(way, problem.kind))
+    added = tuple(way for way in outs if mends(way, problem))
     untried = [way for way in outs if trials.left_out(way)]
     if added:
         # what was added to a good piece is what broke it
         return replace(problem, suggestion=Suggestion(ways=added[:MOST_WAYS]))
     named = problem.suggestion.ways
-    enough = good if alone else whole
+    enough = good if len(known) == 1 else whole
     further = takewhile(lambda _: len(enough) < MOST_WAYS, _further(problem.kind, broken))
     # what mends the cause comes before what keeps the piece up all the same
     caused = problem.kind in KEPT_UP_BY_A_BASE
     for way in chain(further, named) if caused else chain(named, further):
         if any(way.changes == one.changes for one in (*good, *vain, *untried)):
             continue
-        mended = mends(way, problem.kind)
+        mended = mends(way, problem)
         (good if mended else untried if trials.left_out(way) else vain).append(way)
-        if mended and trials.left_by(way) == frozenset():
+        if mended and (trials.left_by(way) or {}).keys() <= known & TRIED_CAUTIONS:
             whole.append(way)
+    if not good:
+        good = [*islice((way for way in both_ways(vain) if mends(way, problem)), 1)]
     if good:
         # of ways that mend this problem, those after which no other is left
         return replace(problem, suggestion=Suggestion(ways=tuple(whole or good)))

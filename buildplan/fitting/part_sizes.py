@@ -19,6 +19,7 @@ WIDTHS: Mapping[str, str] = {"wall": "across", "arch": "span"}  # what says how 
 HEIGHTS: Mapping[str, str] = {"column": "rings", "wall": "up"}  # and how high
 
 FEET = (5, 4, 3)  # joints that the foot of a globe or of a solid has, the usual first
+AROUND = "around"
 
 
 def parts_of(data: Data) -> Sequence[Data]:
@@ -99,21 +100,23 @@ def _key_of(part: Data, pattern: str, key: str) -> object:
 
 def as_its_foot(data: Data) -> Iterator[Remedy]:
     """A column that carries one part alone of as many balloons around as the foot of that may have:
-    a globe stands on five joints, a solid on three or four."""
+    as many as a column that stands on it; a globe stands on five joints, a solid on three or
+    four."""
     for i, part in enumerate(parts_of(data)):
-        now = _key_of(part, "column", "around")
-        carried = [one["name"] for one in parts_of(data) if one.get("on") == part["name"]]
+        now = _key_of(part, "column", AROUND)
+        carried = [one for one in parts_of(data) if one.get("on") == part["name"]]
         if now is None or len(carried) != 1:
             continue
-        for around in FEET:
+        foot = _key_of(carried[0], "column", AROUND)
+        for around in dict.fromkeys((*([foot] if isinstance(foot, int) else []), *FEET)):
             if around != now:
                 words = message(
                     "build {part} of other rings, on which {other} stands: {right}",
                     part=part["name"],
-                    other=carried[0],
-                    right=f"around: {around}",
+                    other=carried[0]["name"],
+                    right=f"{AROUND}: {around}",
                 )
-                put = Put((*AT, "parts", i, "build", "column", "around"), around)
+                put = Put((*AT, "parts", i, "build", "column", AROUND), around)
                 yield Remedy(words, (put,))
 
 
@@ -122,10 +125,10 @@ def columns_of_four(data: Data) -> Iterator[Remedy]:
     their tops, and on two of most others."""
     carriers = {name for part in parts_of(data) for name in carriers_of(part)}
     found = {
-        part["name"]: Put((*AT, "parts", i, "build", "column", "around"), 4)
+        part["name"]: Put((*AT, "parts", i, "build", "column", AROUND), 4)
         for i, part in enumerate(parts_of(data))
         if part["name"] in carriers and (part.get("build") or {}).get("column")
-        if part["build"]["column"].get("around") != 4
+        if part["build"]["column"].get(AROUND) != 4
     }
     if found:
         words = message(

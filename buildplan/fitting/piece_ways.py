@@ -9,6 +9,7 @@ from typing import Any
 from buildplan.evaluation.measured import Measured
 from buildplan.fitting.extra_balloon import one_more_balloon
 from buildplan.fitting.word_mending import lower_letters, word_ways
+from buildplan.framework.places import BOTH
 from buildplan.language.messages import message, written
 from buildplan.patterns.pattern import AllOf
 from buildplan.patterns.registry import patterns_in
@@ -116,6 +117,15 @@ def _other_foot(data: Data, piece: Measured | None) -> Iterator[Remedy]:
         yield Remedy(message("take {key} out: it finds its foot", key=key), changes)
 
 
+def _on_its_ends(data: Data, piece: Measured | None) -> Iterator[Remedy]:
+    """An open tube that was given no foot, set on both of its ends."""
+    tube = data["build"].get("tube")
+    named = any(data.get(key) is not None for key in ("stand_on", "top"))
+    if isinstance(tube, Mapping) and not tube.get("closed") and not named:
+        words = message("set it on both of its ends: {right}", right=f"stand_on: {BOTH}")
+        yield Remedy(words, (Put(("stand_on",), BOTH),))
+
+
 def _two_layers(data: Data, piece: Measured | None) -> Iterator[Remedy]:
     """A wall of one sheet as one of two."""
     wall = data["build"].get("wall")
@@ -151,7 +161,7 @@ WAYS: Mapping[ProblemKind, tuple[Ways, ...]] = {
     ShapeKind.DOES_NOT_CLOSE: (_sizes,),
     ShapeKind.RUNS_INTO_ITSELF: (_sizes, _larger),
     ShapeKind.AMBIGUOUS: (_two_layers, _four_chains, one_more_balloon, _sizes),
-    ShapeKind.DOES_NOT_STAND: (_other_foot, _two_layers, _four_chains),
+    ShapeKind.DOES_NOT_STAND: (_other_foot, _on_its_ends, _two_layers, _four_chains),
     ShapeKind.UNLIKE_BACK: (_front_and_back,),
     ShapeKind.TIES_CANNOT_MEET: (_sizes,),
     ShapeKind.NOTHING_MEETS: (_sizes,),

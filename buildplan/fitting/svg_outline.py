@@ -118,7 +118,15 @@ def _check_size(file: str, text: str) -> None:
     except RecursionError as error:
         raise _unread(file) from error
     if elements > MOST_SEGMENTS:
-        raise _too_much(file)
+        raise OutlineError(
+            message(
+                "{file} draws more than {count} shapes, or shapes that lie too deep in others or "
+                "in themselves",
+                file=str(file),
+                count=MOST_SEGMENTS,
+            ),
+            message("simplify the drawing to one outline"),
+        )
 
 
 def _unread(file: str) -> OutlineError:

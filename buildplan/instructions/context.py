@@ -11,6 +11,7 @@ from buildplan.design.measures import Units, gauged_words
 from buildplan.framework.model import Framework, LongChain
 from buildplan.instructions.model import Figures
 from buildplan.instructions.moves import Move, first_taught
+from buildplan.language.isolates import isolated
 from buildplan.language.voice import Voice
 from buildplan.sequence.assembly import lock_waits_for
 from buildplan.sequence.model import Kind, Operation, Step
@@ -41,7 +42,7 @@ class Context:
         balloons = self.framework.balloons
         seen = Counter((b.kind, b.label) for b in balloons.values())
         return {
-            key: b.label
+            key: isolated(b.label)
             if seen[b.kind, b.label] == 1
             else self.voice.say(
                 "{colour} {gauge}", colour=b.label, gauge=gauged_words(b.gauge_m, self.units)

@@ -9,6 +9,7 @@ from functools import cached_property
 
 from buildplan.design.measures import Units, gauged_words
 from buildplan.framework.model import Framework, LongChain
+from buildplan.language.isolates import isolated
 from buildplan.language.voice import Voice
 
 Edge = tuple[str, str, str]
@@ -29,7 +30,7 @@ class Right:
         balloons = self.framework.balloons
         alike = Counter((one.kind, one.label) for one in balloons.values())
         return {
-            key: one.label
+            key: isolated(one.label)
             if alike[one.kind, one.label] == 1
             else self.voice.say(
                 "{colour} {gauge}", colour=one.label, gauge=gauged_words(one.gauge_m, self.units)

@@ -1,12 +1,15 @@
 """Text that somebody else has written, shown so that it cannot pass for ours.
 
 Control signs end lines and move the cursor; direction signs (Unicode Standard Annex 9, 2) put what
-follows them in another order. Both are shown by their number.
+follows them in another order. Both are shown by their number, but isolates that all end: they move
+nothing but what they hold, and names from the right stand in them (`isolates.py`).
 """
 
 from __future__ import annotations
 
 import unicodedata
+
+from buildplan.language.isolates import END, FIRST_STRONG, are_closed
 
 DIRECTIONS = frozenset("\u061c\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069")
 UNSEEN = frozenset(("Cc", "Zl", "Zp", "Cs"))
@@ -16,7 +19,8 @@ def shown(text: str) -> str:
     """The text with its control and direction signs as `<U+202E>`."""
     if text.isascii() and text.isprintable():
         return text
-    return "".join(f"<U+{ord(c):04X}>" if is_unseen(c) else c for c in text)
+    kept = (FIRST_STRONG, END) if are_closed(text) else ()
+    return "".join(f"<U+{ord(c):04X}>" if is_unseen(c) and c not in kept else c for c in text)
 
 
 def is_unseen(sign: str) -> bool:

@@ -16,6 +16,7 @@ from babel import Locale
 from babel.lists import format_list
 from babel.numbers import format_decimal, format_percent
 
+from buildplan.language.isolates import isolated
 from buildplan.language.messages import Decimal, Listing, Measure, Message, Style, Value
 from buildplan.language.shown import shown
 
@@ -130,7 +131,8 @@ class Voice:
 
     def listed(self, items: Sequence[str], style: Style = "standard") -> str:
         """`A`, `A and B`, `A, B and C`, by the locale's list pattern (Unicode CLDR)."""
-        return str(format_list(items, style, locale=self.locale))
+        return str(format_list([isolated(item) for item in items], style, locale=self.locale))
 
     def _filled(self, message: str, values: Mapping[str, Value]) -> str:
-        return message.format(**{name: self.tell(value) for name, value in values.items()})
+        told = {name: isolated(self.tell(value)) for name, value in values.items()}
+        return message.format(**told)

@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from itertools import combinations
 
-from buildplan.language.messages import message, message_count
+from buildplan.language.messages import Message, message, message_count
 from buildplan.patterns.assembly_keys import Assembly
 from buildplan.patterns.joining_parts import AT, PartsRead, read_parts
 from buildplan.patterns.joining_ties import TiesRead, meant_joint, read_ties
@@ -63,16 +63,22 @@ def _loose(assembly: Assembly, read: PartsRead, ties: TiesRead) -> Iterator[Mist
             parts=listed(loose),
             first=names[0],
         ),
-        Suggestion(
-            (
-                message(
-                    "say what each stands on (on: its part) or between which two it is tied "
-                    "(between: [one, other]), or list ties; buildplan check --joints names the "
-                    "joints of each part"
-                ),
-            ),
-            ways,
-        ),
+        Suggestion(tuple(_how_to_tie(any(name not in given for name in loose))), ways),
+    )
+
+
+def _how_to_tie(repeated: bool) -> Iterator[Message]:
+    """What may hold loose parts; `repeated` where some of them are one part, built again."""
+    if repeated:
+        yield message(
+            "say in to_next what ties each to the next: a joint of the one and a joint of the next,"
+            " to_next: [[A1, B1]]; or give each a name of its own in place of repeat, and its"
+            " place: behind, in_front_of, left_of or right_of"
+        )
+    yield message(
+        "say what each stands on (on: its part), between which two it is tied (between: [one,"
+        " other]) or which it is beside (right_of: its part), or list ties; buildplan check"
+        " --joints names the joints of each part"
     )
 
 

@@ -1,6 +1,7 @@
 """Many labels in few words: runs, like runs of many chains, and, of more than that, by their parts.
 
-Labels are a name and a number (`A12`), in an assembly with a part before it (`L.A12`).
+Labels are a name and a number (`A12`), in an assembly with a part before it (`L.A12`); those of
+joints that are tied are joined by a plus (`L.A12+R.A1`).
 """
 
 from __future__ import annotations
@@ -61,7 +62,7 @@ def few_runs(labels: Iterable[str]) -> Listing | None:
         told = list(_blocks(runs))
     if len(told) + len(others) <= MOST_TOLD:
         return listing([*told, *others])
-    parts = Counter(label.rpartition(".")[0] for label in given)
+    parts = Counter(map(_part, given))
     if 1 < len(parts) <= MOST_TOLD and "" not in parts:
         return listing(
             message_count("{number} joint of {part}", "{number} joints of {part}", count, part=part)
@@ -87,6 +88,11 @@ def _chain_run(place: int, name: str) -> tuple[str, int]:
     """What chains of one part have in common that follow one another."""
     part, _, own = name.rpartition(".")
     return part, _chain_number(own) - place
+
+
+def _part(label: str) -> str:
+    """The part that a label is of; joints that are tied count once, with the first of them."""
+    return label.partition("+")[0].rpartition(".")[0]
 
 
 def _order(label: str) -> tuple[str, int, str, int]:

@@ -18,6 +18,7 @@ from typing import Any
 import pikepdf
 from forging import Forgery, Pdf, in_catalogue, nothing, on_page, opened, script
 from pikepdf import Array, Dictionary, Name, String
+from raw_forgeries import SEEN_IN_BYTES, UNREAD_IN_BYTES, UNSEEN_IN_BYTES
 from seldom_forged import SEEN_SELDOM, UNREAD, UNSEEN_SELDOM
 from sold_copies import sold_copy
 
@@ -274,9 +275,9 @@ def verdict(data: bytes, key: bytes = b"") -> str:
 def main() -> None:
     """Print the table."""
     for head, forgeries in (
-        ("has to be found", SEEN | SEEN_SELDOM),
-        ("has to be whole", UNSEEN | UNSEEN_SELDOM),
-        ("cannot be judged", UNREAD),
+        ("has to be found", SEEN | SEEN_SELDOM | SEEN_IN_BYTES),
+        ("has to be whole", UNSEEN | UNSEEN_SELDOM | UNSEEN_IN_BYTES),
+        ("cannot be judged", UNREAD | UNREAD_IN_BYTES),
     ):
         for name, forged in forgeries.items():
             print(f"{head:18}{name:32}{verdict(forged(sold_copy()))}")

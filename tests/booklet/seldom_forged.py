@@ -98,6 +98,70 @@ def only_metadata(pdf: Pdf) -> None:
         found["dc:title"] = "another"
 
 
+def page_of_no_file(pdf: Pdf) -> Any:
+    """What looks like the page that the first bookmark leads to, and stands in no tree of pages."""
+    number = pdf.Root.Outlines.First.Dest[0]["/BPLN_Number"]
+    return pdf.make_indirect(Dictionary(Type=Name.Page, BPLN_Number=number))
+
+
+def link_nowhere(pdf: Pdf) -> None:
+    for page in pdf.pages:
+        for mark in list(page.obj.get("/Annots", [])):
+            if isinstance(mark.get("/Dest"), Array):
+                lost = page_of_no_file(pdf)
+                lost["/BPLN_Number"] = mark.Dest[0]["/BPLN_Number"]
+                mark.Dest[0] = lost
+                return
+    raise AssertionError("no link in it")
+
+
+def in_metadata(old: bytes, new: bytes) -> Callable[[Pdf], None]:
+    """The metadata as text (XMP, ISO 16684-1), which keeps what a program would put right."""
+
+    def change(pdf: Pdf) -> None:
+        told = pdf.Root.Metadata.read_bytes()
+        assert old in told
+        pdf.Root.Metadata.write(told.replace(old, new, 1))
+
+    return change
+
+
+def signature_seen(kind: Name, place: list[int]) -> Callable[[Pdf], None]:
+    """A mark that says it is the field of a signature, and is shown whatever room it takes."""
+
+    def change(pdf: Pdf) -> None:
+        told: dict[str, Any] = {"Type": Name.Annot, "FT": Name.Sig, "T": String("a"), "F": 4}
+        mark = pdf.make_indirect(Dictionary(Subtype=kind, Rect=Array(place), **told))
+        page = pdf.pages[3].obj
+        page.Annots = Array([*list(page.get("/Annots", [])), mark])
+
+    return change
+
+
+def signature_made_up(pdf: Pdf) -> None:
+    """The field of a signature in which none is."""
+    value = Dictionary(Type=Name.Sig, ByteRange=Array([0, 9, 9, 9]), Contents=String("x" * 99))
+    mark = pdf.make_indirect(
+        Dictionary(Subtype=Name.Widget, FT=Name.Sig, T=String("a"), Rect=Array([0] * 4), V=value)
+    )
+    pdf.pages[0].obj.Annots = Array([*list(pdf.pages[0].obj.get("/Annots", [])), mark])
+    pdf.Root.AcroForm = Dictionary(Fields=Array([mark]), SigFlags=3)
+
+
+def bookmarks_exchanged(pdf: Pdf) -> None:
+    one, other = pdf.Root.Outlines.First, pdf.Root.Outlines.First.Next
+    one.Title, other.Title = other.Title, one.Title
+
+
+def mask_over_all(pdf: Pdf) -> None:
+    """A mask (11.5.3) through which nothing is seen."""
+    form: dict[str, Any] = {"Type": Name.XObject, "Subtype": Name.Form, "BBox": Array([0] * 4)}
+    group = pdf.make_stream(b"", **form, Group=Dictionary(S=Name.Transparency, CS=Name.DeviceGray))
+    mask = Dictionary(S=Name.Luminosity, G=group)
+    pdf.pages[3].resources.ExtGState = Dictionary(masked=Dictionary(SMask=mask))
+    pdf.pages[3].contents_add(b"/masked gs ", prepend=True)
+
+
 def in_parts(pdf: Pdf) -> None:
     """The content of a page in two streams, cut where a line ends (7.8.2)."""
     content = pdf.pages[3].Contents.read_bytes()
@@ -163,6 +227,36 @@ SEEN_SELDOM: dict[str, Forgery] = {
     "state given back too often": opened(put_before(b"Q Q Q 1 0 0 RG")),
     "page behind a page": opened(page_behind),
     "title in the metadata alone": opened(only_metadata),
+    "title in another language": opened(
+        in_metadata(b"<rdf:Alt>", b'<rdf:Alt><rdf:li xml:lang="en">Another</rdf:li>')
+    ),
+    "publisher in the metadata": opened(
+        in_metadata(
+            b"<dc:language",
+            b'<dc:source xmlns:dc="http://purl.org/dc/elements/1.1/">Another'
+            b"</dc:source><dc:language",
+        )
+    ),
+    "buyer twice in the metadata": opened(
+        in_metadata(
+            b"</rdf:RDF>",
+            b'<rdf:Description rdf:about=""><bpcopy:fields xmlns:bpcopy="urn:buildplan:copy:1/">'
+            b"{}</bpcopy:fields></rdf:Description></rdf:RDF>",
+        )
+    ),
+    "the file's own word": opened(lambda pdf: pdf.docinfo.__setitem__("/Company", "another")),
+    "link that leads nowhere": opened(link_nowhere),
+    "bookmark that leads nowhere": opened(
+        lambda pdf: pdf.Root.Outlines.First.Dest.__setitem__(0, page_of_no_file(pdf))
+    ),
+    "bookmarks exchanged": opened(bookmarks_exchanged),
+    "note that calls itself signature": opened(signature_seen(Name.Text, [0, 0, 0, 0])),
+    "stamp that calls itself signature": opened(signature_seen(Name.Stamp, [])),
+    "signature made up": opened(signature_made_up),
+    "mask over all": opened(mask_over_all),
+    "picture within the content": opened(
+        put_before(b"q 200 0 0 200 99 99 cm BI /W 1 /H 1 /CS /G /BPC 8 ID \x00 EI Q ")
+    ),
 }
 UNSEEN_SELDOM: dict[str, Forgery] = {
     "content in parts": opened(in_parts),

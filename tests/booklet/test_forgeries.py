@@ -25,6 +25,7 @@ from pyhanko.keys import load_cert_from_pemder
 from pyhanko.pdf_utils.reader import PdfFileReader
 from pyhanko.sign.validation import validate_pdf_signature
 from pyhanko_certvalidator import ValidationContext
+from raw_forgeries import SEEN_IN_BYTES, UNREAD_IN_BYTES, UNSEEN_IN_BYTES
 from seldom_forged import SEEN_SELDOM, UNREAD
 from sold_copies import BUYER, sold_book, sold_copy
 
@@ -54,10 +55,31 @@ def test_what_changes_what_a_reader_sees_is_found(name: str) -> None:
         "order of the tags",
         "page behind a page",
         "title in the metadata alone",
+        "title in another language",
+        "publisher in the metadata",
+        "buyer twice in the metadata",
+        "the file's own word",
+        "link that leads nowhere",
+        "bookmark that leads nowhere",
+        "note that calls itself signature",
+        "stamp that calls itself signature",
+        "signature made up",
     ],
 )
 def test_what_is_less_often_thought_of_is_found(name: str) -> None:
     assert verdict(SEEN_SELDOM[name](sold_copy())) == Verdict.NOT_GOOD.value
+
+
+@pytest.mark.parametrize("name", SEEN_IN_BYTES)
+def test_what_readers_take_from_elsewhere_is_found(name: str) -> None:
+    assert verdict(SEEN_IN_BYTES[name](sold_copy())) == Verdict.NOT_GOOD.value
+
+
+@pytest.mark.parametrize("name", UNREAD_IN_BYTES)
+def test_what_readers_read_in_two_ways_is_not_judged(name: str) -> None:
+    """ISO 32000-1: 7.3.7 (no key twice), 7.3.8 (a stream's length), 7.5.2 and annex H (where a file
+    begins and ends), 7.7.3.2 (how many pages a tree has)."""
+    assert verdict(UNREAD_IN_BYTES[name](sold_copy())) == "damaged"
 
 
 @pytest.mark.parametrize(
@@ -78,9 +100,9 @@ def test_what_cannot_be_judged_is_told_as_it_is(
     assert said in told
 
 
-@pytest.mark.parametrize("name", UNSEEN)
+@pytest.mark.parametrize("name", UNSEEN | UNSEEN_IN_BYTES)
 def test_what_a_reader_sees_nothing_of_is_called_whole(name: str) -> None:
-    assert verdict(UNSEEN[name](sold_copy())) == Verdict.WHOLE.value
+    assert verdict((UNSEEN | UNSEEN_IN_BYTES)[name](sold_copy())) == Verdict.WHOLE.value
 
 
 def test_what_changed_beside_the_pages_is_named(tmp_path: Path) -> None:
@@ -203,11 +225,18 @@ def test_a_signature_is_one_that_others_can_check(
     assert "Lantern Street" in " ".join(verified_lines(found, Voice()))
 
 
-def test_a_broken_or_covered_signature_is_found(certificate: tuple[Path, Path]) -> None:
+def test_a_broken_or_covered_signature_is_found(
+    certificate: tuple[Path, Path], tmp_path: Path
+) -> None:
     data = Signer(certificate[0], PASSWORD).signed(sold_copy())
     assert verdict(SEEN["revision appended"](data)) == Verdict.NOT_GOOD.value
     assert verdict(data.replace(b"/BPLN_Number 4", b"/BPLN_Number 5", 1)) == "not good"
-    assert verdict(opened(lambda _: None)(data)) == Verdict.NOT_GOOD.value  # saved again: broken
+
+    saved_again = tmp_path / "copy.pdf"
+    saved_again.write_bytes(opened(lambda _: None)(data))
+    first, *_, last = verified_lines(verify(saved_again), Voice())
+    assert first.startswith("NOT GOOD: the signature does not hold. Pages")
+    assert last.split()[:2] == ["Signed", "BROKEN:"]
 
 
 def test_a_password_that_does_not_open_is_told(certificate: tuple[Path, Path]) -> None:

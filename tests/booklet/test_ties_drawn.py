@@ -8,6 +8,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from shipped import book_of
+from trial_pieces import BEAM, COLUMN, LOCKED, design
 
 from buildplan.booklet.common.ballasting import tags_beside
 from buildplan.booklet.common.book import Book
@@ -16,15 +17,20 @@ from buildplan.booklet.common.parts_together import tying_pictures
 from buildplan.booklet.common.walking_through import walked_through
 from buildplan.drawing.ballast_bags import SAND
 from buildplan.drawing.ballast_plan import BAG_M, ballast_plan
+from buildplan.drawing.bodies import Scene
+from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.labels import label_boxes
 from buildplan.drawing.marks import Circle, Label, Picture, Stamp
+from buildplan.drawing.parts_apart import parts_apart
 from buildplan.drawing.standing_place import standing_eyes, standing_place
 from buildplan.drawing.techniques.tied_joints import pair_ready, tie_joints
+from buildplan.evaluation.measured import measure
 from buildplan.framework.counts import multigraph
 from buildplan.instructions.model import LiesAt, PartsApart
 from buildplan.instructions.setting_up import is_tying
 from buildplan.sequence.model import Kind, Step
 from buildplan.shape.ballasting import bag_places
+from buildplan.shape.tied_parts import part_of
 
 
 @pytest.fixture(scope="module")
@@ -52,6 +58,30 @@ def test_an_eye_before_the_piece_is_drawn_before_it_on_the_plan(book: Book) -> N
         assert np.sin(front.turn) > 0.7 > -0.7 > np.sin(back.turn)
         shown = standing_place(scene, size, panels[0].joints, eyes, "From above", "")
         assert any(isinstance(mark, Label) and mark.text == "From above" for mark in shown.marks)
+
+
+def test_beams_from_both_sides_come_apart_on_both_sides_of_their_column() -> None:
+    """Three parts that meet at one joint have three places in its picture, left to right as the
+    parts lie, and the new lock waits at the column between them."""
+    beam = {"wall": {**BEAM, "across": 3}}
+    parts = [{"name": name, "build": COLUMN} for name in "LMR"]
+    parts += [{"name": "B", "on": ["L", "M"], "build": beam}]
+    parts += [{"name": "D", "on": ["M", "R"], "build": beam}]
+    piece = measure(design({"assembly": {"parts": parts, **LOCKED}}))
+    framework, shape = piece.framework, piece.shape
+    tie = next(tie for tie in framework.ties if len(tie.joints) == 3)
+    scene = Scene(framework, shape, done_links=frozenset(framework.link))
+    apart = parts_apart(scene, [tie], CAMERAS["front"])
+    x = {part_of(framework, joint): float(apart.shape.at[joint][0]) for joint in tie.joints}
+    assert x["B"] < x["M"] < x["D"]
+    moved = apart.every_body
+    assert moved is not None
+    rounds = [
+        float(place[0])
+        for name, is_link, place in zip(moved.names, moved.is_link, moved.centre, strict=True)
+        if name == tie.name and not is_link
+    ]
+    assert sum(rounds) / 2 == pytest.approx(x["M"], abs=0.05)
 
 
 def test_a_tie_is_drawn_with_the_three_locks_that_meet(book: Book) -> None:

@@ -10,6 +10,7 @@ import pytest
 from diagram_pieces import assert_inside, assert_readable, built
 
 from buildplan.drawing.course_places import places_lying
+from buildplan.drawing.fonts import text_width
 from buildplan.drawing.lock_gaps import lock_gaps
 from buildplan.drawing.marks import Inset, Label, Picture, Point, Polyline, Stamp
 from buildplan.drawing.techniques.back_locks import locks_from_back
@@ -196,6 +197,19 @@ def test_locks_at_the_back_are_drawn_as_who_stands_behind_sees_them() -> None:
         assert len(rounds) == 2
     gaps = lock_gaps(framework, find_shape(framework), {"E2"})["E2"]
     assert len({frozenset(gap) for gap in gaps}) == 2
+
+
+def test_words_over_locks_at_the_back_stay_over_their_own() -> None:
+    """Neighbours may have many joints each: their words have as many lines as they need."""
+    framework = built({"wall": {"across": 2, "up": 2, "layers": 2, "between": "cross", **WALL}})
+    named = {"D1": "D1, D3, E1, E3 and F1", "E2": "A2 to A8, C2 to C8 and E2"}
+    picture = locks_from_back(framework, Voice(), find_shape(framework), named)
+    assert_inside(picture)
+    said = [one for one in picture.marks if isinstance(one, Label) and one.text != "From the back."]
+    for one, other in combinations(said, 2):
+        apart = abs(one.at[0] - other.at[0])
+        widths = (text_width(one.text, one.size), text_width(other.text, other.size))
+        assert apart > sum(widths) / 2 or abs(one.at[1] - other.at[1]) >= one.size
 
 
 @pytest.mark.parametrize("width", [120.0, 480.0])

@@ -20,16 +20,7 @@ from buildplan.document.links import ContentsLine
 from buildplan.document.printing import Section
 from buildplan.document.spare_room import Lowest
 from buildplan.document.tables import Grid
-from buildplan.document.text import (
-    DISPLAY,
-    LEAD,
-    SMALL,
-    STRONG,
-    plain,
-    strong,
-    underlined,
-    words_of_own,
-)
+from buildplan.document.text import DISPLAY, LEAD, SMALL, STRONG, plain, strong, underlined
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
@@ -82,12 +73,12 @@ def cover(book: Book, first_build: tuple[str, str]) -> Section:
     voice, facts = book.voice, book.facts
     above: list[Flowable] = []
     if book.design.brand is not None:
-        above.append(Words(words_of_own(book.design.brand.name, bold=True), after=2))
+        above.append(Words(strong(book.design.brand.name), after=2))
         if book.design.brand.contact:
-            above.append(Words(words_of_own(book.design.brand.contact), SMALL, after=10))
+            above.append(Words(plain(book.design.brand.contact), SMALL, after=10))
     kind = voice.say("A freestanding piece of air-filled link balloons, step by step")
     above += [
-        Words(words_of_own(facts.name, bold=True), DISPLAY, "H1"),
+        Words(strong(facts.name), DISPLAY, "H1"),
         Words(kind, LEAD),
         Words(strong(voice.say(EDITION_NAMES[book.edition])), LEAD),
         *draft_notice(book),

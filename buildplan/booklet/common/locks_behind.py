@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable
+from collections.abc import Hashable, Sequence
 
 import numpy as np
 
@@ -11,6 +11,7 @@ from buildplan.booklet.common.loads import joints_words
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.techniques.back_locks import locks_from_back
 from buildplan.framework.chain_roles import Layer
+from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind, Step
 
 ABREAST = 3
@@ -29,12 +30,18 @@ def locks_behind(book: Book, step: Step) -> tuple[Picture, ...]:
     for joint in _at_the_back(book, step):
         if (ways := _ways(book, joint)) not in known:
             alike.setdefault(ways, []).append(joint)
-    shown = [(joints[0], joints_words(joints, book.voice)) for joints in alike.values()]
+    shown = [(joints[0], _called(joints, book.voice)) for joints in alike.values()]
     rows = [shown[at : at + ABREAST] for at in range(0, len(shown), ABREAST)]
     return tuple(
         locks_from_back(book.framework.built_with(row[0][0]), book.voice, book.shape, dict(row))
         for row in rows
     )
+
+
+def _called(joints: Sequence[str], voice: Voice) -> str:
+    """Joints of one part by their own names: the step says whose they are, and there is little
+    room."""
+    return joints_words([joint.rpartition(".")[2] for joint in joints], voice)
 
 
 def _at_the_back(book: Book, step: Step) -> list[str]:

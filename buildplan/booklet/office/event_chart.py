@@ -24,7 +24,7 @@ from buildplan.booklet.crew.times import (
 )
 from buildplan.business.events.day import five_minutes_before
 from buildplan.business.events.event_plan import EventPlan
-from buildplan.document.text import strong, words_of_own
+from buildplan.document.text import plain, strong
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.marks import Ink, Label, Mark, Picture, Polyline
 from buildplan.language.phrases import clauses
@@ -137,7 +137,7 @@ def _where(plan: EventPlan, piece: int, voice: Voice) -> str:
 def legend(plan: EventPlan, picture: Picture, voice: Voice) -> str:
     """What the numbers in the bars of a chart mean."""
     names = clauses(
-        voice, (f"{strong(str(i))} {words_of_own(c.name)}" for i, c in enumerate(plan.copies, 1))
+        voice, (f"{strong(str(i))} {plain(c.name)}" for i, c in enumerate(plan.copies, 1))
     )
     words = voice.say("Numbers in the bars are pieces: {pieces}.", pieces=names)
     if any(isinstance(mark, Label) and mark.text == PLUS for mark in picture.marks):

@@ -18,7 +18,7 @@ from buildplan.business.events.taking_down import (
 )
 from buildplan.document.blocks import Words
 from buildplan.document.tables import Grid
-from buildplan.document.text import SMALL, STRONG, plain, strong, words_of_own
+from buildplan.document.text import SMALL, STRONG, plain, strong
 from buildplan.instructions.times import duration
 from buildplan.language.messages import mark
 from buildplan.language.phrases import people_counted
@@ -50,7 +50,7 @@ def down_blocks(plan: EventPlan, voice: Voice) -> list[Flowable]:
     table = [
         (
             _when(plan, row, voice),
-            "" if row.copy is None else words_of_own(row.copy.name),
+            "" if row.copy is None else plain(row.copy.name),
             plain(_what(row, voice)),
             voice.whole(row.people),
             duration(voice, row.minutes * row.people),

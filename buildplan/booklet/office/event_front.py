@@ -16,7 +16,7 @@ from buildplan.business.events.loading import Load, ballast_of
 from buildplan.design.measures import load_lb
 from buildplan.document.blocks import Words, heading
 from buildplan.document.tables import Grid
-from buildplan.document.text import LEAD, SMALL, plain, strong, words_of_own
+from buildplan.document.text import LEAD, SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
@@ -127,11 +127,11 @@ def _where(plan: EventPlan, voice: Voice) -> list[Flowable]:
     lines = (
         voice.say(
             "Place: {place}",
-            place=words_of_own(event.place, bold=True) if event.place else BLANK * 2,
+            place=strong(event.place) if event.place else BLANK * 2,
         ),
         voice.say(
             "Opens for us, telephone: {contact}",
-            contact=words_of_own(event.contact, bold=True) if event.contact else BLANK + "____",
+            contact=strong(event.contact) if event.contact else BLANK + "____",
         ),
         voice.say("Date: {blank}", blank=BLANK),
     )
@@ -171,7 +171,7 @@ def _pieces(plan: EventPlan, voice: Voice) -> Grid:
 
 
 def _name(copy: Copy) -> str:
-    return words_of_own(copy.book.facts.name, bold=True)
+    return strong(copy.book.facts.name)
 
 
 def _picture(copy: Copy, voice: Voice) -> Picture:

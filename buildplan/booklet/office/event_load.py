@@ -19,7 +19,7 @@ from buildplan.document.blocks import Items, Words, heading
 from buildplan.document.layout import beside
 from buildplan.document.paper import Paper
 from buildplan.document.tables import Grid
-from buildplan.document.text import plain, strong, words_of_own
+from buildplan.document.text import plain, strong
 from buildplan.evaluation import balloon_words
 from buildplan.evaluation.ballast import sand_l, water_l
 from buildplan.language.voice import Voice
@@ -132,7 +132,7 @@ def _table(
     rows: list[tuple[str, ...]] = []
     design = None
     for line in load_lines(plan, load, boxes, voice):
-        name = words_of_own(_piece(plan, line.design, voice), bold=True)
+        name = strong(_piece(plan, line.design, voice))
         piece = name if line.design != design else ""
         design = line.design
         ticks = " ".join([TICK] * line.boxes)

@@ -21,7 +21,7 @@ from buildplan.business.events.day import (
 from buildplan.business.events.event_plan import Copy, EventPlan
 from buildplan.document.blocks import Shown, Words, heading
 from buildplan.document.tables import Grid
-from buildplan.document.text import SMALL, STRONG, plain, strong, words_of_own
+from buildplan.document.text import SMALL, STRONG, plain, strong
 from buildplan.instructions.jobs import job_title
 from buildplan.language.phrases import people_counted
 from buildplan.language.voice import Voice
@@ -157,7 +157,7 @@ def _part(plan: EventPlan, part: PlaceWork, measure: float, voice: Voice) -> lis
         (
             strong(voice.whole(one.number)),
             f"{clock(starts, one.stretch.start)} – {clock(starts, one.stretch.finish)}",
-            words_of_own(one.copy.name),
+            plain(one.copy.name),
             plain(_title(one, voice)),
             plain(act_words(one.stretch.acts, voice)),
         )

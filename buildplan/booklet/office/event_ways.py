@@ -13,7 +13,7 @@ from buildplan.business.events.stowing import TooMuch, too_much, volume_m3
 from buildplan.design.measures import KG_PER_LB, Units, size_words
 from buildplan.document.blocks import Items, Words, heading
 from buildplan.document.tables import Grid
-from buildplan.document.text import SMALL, STRONG, plain, strong, words_of_own
+from buildplan.document.text import SMALL, STRONG, plain, strong
 from buildplan.evaluation.passing import bag_passes, ways
 from buildplan.evaluation.passing_words import (
     door_words,
@@ -48,7 +48,7 @@ def vehicle_blocks(plan: EventPlan, load: Load, voice: Voice) -> list[Flowable]:
         return [Words(plain(told)), Words(plain(missing), SMALL)]
     rows = tuple(
         (
-            words_of_own(vehicle.name, bold=True),
+            strong(vehicle.name),
             plain(sides_words(room_of(vehicle).size_m, units, voice)),
             voice.whole(len(load.stowed.placed[number])),
             voice.percent(load.share(number)),
@@ -164,7 +164,7 @@ def _doors(plan: EventPlan, voice: Voice) -> list[Flowable]:
     rows_of = [
         (
             strong(door_words(door, units, voice)) if copy is plan.firsts[0] else "",
-            words_of_own(copy.book.facts.name),
+            plain(copy.book.facts.name),
             plain(told),
         )
         for number, door in enumerate(doors)
@@ -203,7 +203,7 @@ def _walked(plan: EventPlan, voice: Voice) -> list[Flowable]:
         opening = walk_through(copy.book.framework, copy.book.shape)
         if opening is not None:
             told = opening_words(opening, units, voice)
-            name = words_of_own(copy.book.facts.name, bold=True)
+            name = strong(copy.book.facts.name)
             line = voice.say("{piece}: {told}.", piece=name, told=told)
             lines.append(" ".join([line, plain(opening_caution(opening, units, voice))]).strip())
     if not lines:

@@ -16,7 +16,7 @@ from buildplan.document.links import PageNumber
 from buildplan.document.paper import Paper
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.tables import Cell, Grid
-from buildplan.document.text import BODY, SMALL, plain, words_of_own
+from buildplan.document.text import BODY, SMALL, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.scene import finished_picture
 from buildplan.language.voice import Voice
@@ -75,7 +75,7 @@ def _index(
         )
         rows.append(
             (
-                words_of_own(name),
+                plain(name),
                 plain(exhibit.file),
                 voice.whole(facts.total),
                 _size(exhibit.book, voice),
@@ -125,6 +125,6 @@ def _exhibit(exhibit: Exhibit, width: float, height: float, voice: Voice) -> lis
     words = voice.say("{count} balloons, {size}", count=book.facts.total, size=_size(book, voice))
     return [
         Shown(picture, after=2),
-        Words(words_of_own(book.facts.name, bold=True), BODY, "H2", after=1),
+        Words(strong(book.facts.name), BODY, "H2", after=1),
         Words(plain(words), SMALL, after=0),
     ]

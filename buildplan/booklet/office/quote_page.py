@@ -10,6 +10,7 @@ from reportlab.platypus import Flowable
 from buildplan.booklet.common.cautions import LATEX_WORDS, choking_box
 from buildplan.booklet.sale.seller import seller_band
 from buildplan.business.buying.money import Quote, QuoteItem, money_words
+from buildplan.business.buying.shopping import pieces_words
 from buildplan.business.copies.brand import Branding
 from buildplan.business.quoting.offer import Offer, PricedPiece, QuotedPiece
 from buildplan.business.quoting.quote_words import share_words
@@ -22,7 +23,7 @@ from buildplan.document.paper import Paper, mm
 from buildplan.document.printing import Document, Section, print_document
 from buildplan.document.sizing import Fitting
 from buildplan.document.tables import Grid
-from buildplan.document.text import BODY, LEAD, TITLE, plain, strong, words_of_own
+from buildplan.document.text import BODY, LEAD, TITLE, plain, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import finished_picture
@@ -52,14 +53,8 @@ def print_quote(offer: Offer, paper: Paper, branding: Branding | None, voice: Vo
 
 def _about(offer: Offer, voice: Voice) -> str:
     """What is offered, in a few words: `Reading Star, 2 x Picture Frame`."""
-    return ", ".join(_counted(line.piece, voice) for line in offer.lines)
-
-
-def _counted(piece: QuotedPiece, voice: Voice) -> str:
-    name = piece.made.facts.name
-    if piece.count == 1:
-        return name
-    return voice.say("{times} x {piece}", times=piece.count, piece=name)
+    pieces = [(line.piece.made.facts.name, line.piece.count) for line in offer.lines]
+    return pieces_words(pieces, voice)
 
 
 def quote_section(offer: Offer, paper: Paper, branding: Branding | None, voice: Voice) -> Section:
@@ -68,7 +63,7 @@ def quote_section(offer: Offer, paper: Paper, branding: Branding | None, voice: 
     one = len(offer.lines) == 1
     about = offer.job or (voice.say("all pieces") if not one else _about(offer, voice))
     title = voice.say("Quote for {piece}", piece=about)
-    told = voice.say("Quote for {piece}", piece=words_of_own(about, bold=True))
+    told = voice.say("Quote for {piece}", piece=strong(about))
 
     def made(picture_height: float) -> list[Flowable]:
         offered = (
@@ -95,7 +90,7 @@ def quote_section(offer: Offer, paper: Paper, branding: Branding | None, voice: 
 
 def _piece_section(line: PricedPiece, offer: Offer, paper: Paper, voice: Voice) -> Section:
     """A page of one of several pieces: its picture, and what it is."""
-    title = _counted(line.piece, voice)
+    title = pieces_words([(line.piece.made.facts.name, line.piece.count)], voice)
     tall = 0.45 * (paper.top - paper.bottom)
     picture = _picture(line.piece, paper.measure, tall, voice)
     blocks = [
@@ -114,20 +109,20 @@ def _who(offer: Offer, voice: Voice) -> list[Flowable]:
         Words(
             voice.say(
                 "For {customer}",
-                customer=words_of_own(customer.name, bold=True) if customer.name else blank,
+                customer=strong(customer.name) if customer.name else blank,
             ),
             LEAD,
             after=1,
         ),
-        *(Words(words_of_own(line), BODY, after=0) for line in customer.address),
+        *(Words(plain(line), BODY, after=0) for line in customer.address),
     ]
-    date = voice.say("Date: {blank}", blank=words_of_own(offer.date) if offer.date else blank)
+    date = voice.say("Date: {blank}", blank=plain(offer.date) if offer.date else blank)
     about = [Words(date, LEAD, after=1)]
     if offer.number:
         about.append(
-            Words(voice.say("Number: {number}", number=words_of_own(offer.number)), BODY, after=0)
+            Words(voice.say("Number: {number}", number=plain(offer.number)), BODY, after=0)
         )
-    about += [Words(words_of_own(line), BODY, after=0) for line in offer.seller.address]
+    about += [Words(plain(line), BODY, after=0) for line in offer.seller.address]
     return [Columns([to, about], (0.6, 0.4), after=8)]
 
 
@@ -158,7 +153,7 @@ def _all_pieces(offer: Offer, voice: Voice) -> Grid:
     currency = offer.quote.currency
     rows = [
         (
-            words_of_own(line.piece.made.facts.name),
+            plain(line.piece.made.facts.name),
             _size(line.piece, voice),
             voice.whole(line.piece.count),
             money_words(line.amount, currency, voice),
@@ -198,10 +193,10 @@ def _what_we_offer(
         facts.total,
     )
     rows = [
-        (voice.say("Piece"), words_of_own(facts.name)),
+        (voice.say("Piece"), plain(facts.name)),
         (voice.say_in("how large", "Size"), plain(_size(piece, voice))),
         (voice.say("Balloons"), plain(balloons)),
-        (voice.say("Colours"), clauses(voice, [words_of_own(one) for one in colours])),
+        (voice.say("Colours"), clauses(voice, [plain(one) for one in colours])),
         (voice.say("Stands"), plain(_stands(piece, voice))),
         (voice.say("With it"), plain(_included(quote, voice))),
     ]

@@ -21,7 +21,7 @@ from buildplan.document.blocks import Shown, Words
 from buildplan.document.layout import Boxed, Columns, Filled
 from buildplan.document.paper import mm
 from buildplan.document.printing import Section
-from buildplan.document.text import DISPLAY, INK, LEAD, SMALL, strong, words_of_own
+from buildplan.document.text import DISPLAY, INK, LEAD, SMALL, strong
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.colours import mix
 from buildplan.drawing.fonts import BOLD
@@ -42,7 +42,7 @@ def sale_cover(book: Book) -> Section:
     voice, brand, paper = book.voice, branding_of(book), book.paper
     title = ParagraphStyle("cover", parent=DISPLAY, textColor=_readable(brand))
     name = [
-        Words(words_of_own(book.facts.name, bold=True), title, "H1", after=3),
+        Words(strong(book.facts.name), title, "H1", after=3),
         Words(voice.say("A freestanding piece of air-filled link balloons"), LEAD),
         *draft_notice(book),
     ]
@@ -110,7 +110,7 @@ def _foot(book: Book) -> list[Flowable]:
     )
     words: list[Flowable] = [Words(warning, after=6)]
     if book.buyer:
-        words.append(LeftFree(COVER_BUYER, FOR_BUYER, after=2))
+        words.append(LeftFree(COVER_BUYER, FOR_BUYER, after=2, lines=2))
     return [*words, LeftFree(COVER_SERIAL, SMALL, after=0)]
 
 

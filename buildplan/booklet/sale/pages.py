@@ -20,7 +20,7 @@ from buildplan.document.blocks import Items, Shown, Words, heading, paragraph_of
 from buildplan.document.layout import Filled, beside
 from buildplan.document.printing import Section
 from buildplan.document.tables import Cell, Grid
-from buildplan.document.text import BODY, STRONG, plain, strong, words_of_own
+from buildplan.document.text import BODY, STRONG, plain, strong
 from buildplan.document.write_on import WriteBox
 from buildplan.drawing.camera import CAMERAS
 from buildplan.drawing.colouring import colouring_picture
@@ -246,14 +246,14 @@ def licence(book: Book) -> Section:
     brand = branding_of(book)
     words = [part.strip() for part in brand.brand.licence.split("\n\n") if part.strip()]
     copy: list[tuple[str, Cell]] = [
-        (voice.say("Plan"), words_of_own(book.facts.name)),
+        (voice.say("Plan"), plain(book.facts.name)),
         (voice.say("For"), LeftFree(LICENCE_BUYER, BODY)),
         (voice.say("Serial"), LeftFree(LICENCE_SERIAL, STRONG)),
-        (voice.say("Seller"), words_of_own(brand.name)),
+        (voice.say("Seller"), plain(brand.name)),
         (voice.say("Paper"), book.paper.name),
     ]
     if brand.brand.contact:
-        copy.insert(4, (voice.say("Contact"), words_of_own(brand.brand.contact)))
+        copy.insert(4, (voice.say("Contact"), plain(brand.brand.contact)))
     blocks: list[Flowable] = [
         *(paragraph_of_own(part, after=8) for part in (words or map(voice.say, LICENCE))),
         Grid(

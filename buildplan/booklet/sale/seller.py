@@ -14,7 +14,7 @@ from buildplan.design.model import Brand
 from buildplan.document.blocks import Words
 from buildplan.document.layout import Boxed, Columns
 from buildplan.document.paper import Paper, mm
-from buildplan.document.text import BODY, HEADING, words_of_own
+from buildplan.document.text import BODY, HEADING, plain, strong
 from buildplan.language.voice import Voice
 
 BAND_PAD = mm(6)
@@ -77,9 +77,9 @@ def seller_band(paper: Paper, brand: Branding, voice: Voice) -> Flowable:
     if brand is PLAIN_BRAND:
         seller = voice.say("Build plan")
         contact = voice.say("step by step, with counts to check")
-    words: list[Flowable] = [Words(words_of_own(seller, bold=True), name, after=0)]
+    words: list[Flowable] = [Words(strong(seller), name, after=0)]
     if contact:
-        words.append(Words(words_of_own(contact), reach, after=0))
+        words.append(Words(plain(contact), reach, after=0))
     inner = words
     if brand.logo is not None:
         logo = LogoShown(brand.logo, voice.say("Logo of {seller}", seller=brand.name))

@@ -13,6 +13,7 @@ from buildplan.design.model import Design, Rates
 from buildplan.evaluation import balloon_words
 from buildplan.evaluation.figures import quarter_hours
 from buildplan.evaluation.materials import BalloonNeed, Purchase, by_product, offers
+from buildplan.language.isolates import isolated
 from buildplan.language.messages import listing, mark, message
 from buildplan.language.voice import Voice
 from buildplan.source.mistake import key_in_words
@@ -195,7 +196,7 @@ def disagreements(needs_of: Mapping[str, Sequence[BalloonNeed]]) -> list[Problem
         sizes, prices = offers(same)
         balloon = same[0].balloon
         what = message(balloon.kind.words.coloured, colour=balloon.label)
-        files = ", ".join(dict.fromkeys(file_of[id(need)] for need in same))
+        files = ", ".join(dict.fromkeys(isolated(file_of[id(need)]) for need in same))
         if len(sizes) > 1:
             problems.append(
                 Problem(

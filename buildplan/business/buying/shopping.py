@@ -27,6 +27,7 @@ from buildplan.evaluation.materials import (
     purchases,
 )
 from buildplan.framework.model import Framework
+from buildplan.language.isolates import isolated
 from buildplan.language.messages import listing, message
 from buildplan.language.voice import Voice
 from buildplan.source.csv_text import Cell
@@ -131,7 +132,7 @@ def packs_words(purchase: Purchase, voice: Voice) -> str:
 def pieces_words(pieces: Sequence[tuple[str, int]], voice: Voice) -> str:
     """`Reading Star, 2 x Picture Frame`."""
     return ", ".join(
-        name if times == 1 else voice.say("{times} x {piece}", times=times, piece=name)
+        isolated(name) if times == 1 else voice.say("{times} x {piece}", times=times, piece=name)
         for name, times in pieces
     )
 

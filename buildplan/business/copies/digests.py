@@ -14,6 +14,9 @@ from typing import TypeAlias
 
 import pikepdf
 
+from buildplan.business.copies.readings import can_be_unpacked, tree_is_sound
+from buildplan.business.copies.shown_metadata import shown_metadata
+
 # The number that a page was printed with: a key of our own in its dictionary (ISO 32000-1,
 # annex E).
 NUMBER = "/BPLN_Number"
@@ -27,18 +30,15 @@ UNNAMED = (0, 0)
 HOW_STORED = frozenset({"/Length", "/Filter", "/DecodeParms", "/DL"})
 # Parts of the catalogue (7.7.2) that are judged page by page, or say how the file is stored.
 NOT_PARTS = frozenset({"/Type", "/Pages", "/Metadata", "/Version", "/Extensions", "/DSS"})
-# What of the file's own description (14.3.3) is shown to a reader; the rest programs write anew.
-SHOWN_OF_INFO = ("/Title", "/Author", "/Subject", "/Keywords")
+# What of the file's own description (14.3.3) programs write anew; the rest is shown to a reader.
+OF_PROGRAMS = frozenset({"/Creator", "/Producer", "/CreationDate", "/ModDate", "/Trapped"})
 INFO, OUTLINES, FORM, ANNOTATIONS = "/Info", "/Outlines", "/AcroForm", "/Annots"
-# What readers show of the metadata (14.3.2), which programs that store a file keep as it is.
-METADATA = "/Metadata"
-SHOWN_OF_METADATA = ("dc:title", "dc:creator", "dc:description", "dc:subject", "dc:rights")
+METADATA, PAGES = "/Metadata", "/Pages"
 # All that the field of a signature that is not seen may have (12.7.4.5, 12.8.1).
 OF_SIGNATURE = frozenset(
     ("/Type", "/Subtype", "/FT", "/T", "/V", "/Rect", "/F", "/P", "/AP", "/Lock", "/SV")
 )
 SHORT = 32  # digits of a digest that are kept: 128 bits
-MOST_ABOVE = 50
 
 
 def number_pages(pdf: pikepdf.Pdf) -> None:
@@ -53,14 +53,14 @@ def page_digests(pdf: pikepdf.Pdf, known: Mapping[ObjectName, str] | None = None
     It does not change when a file is merely stored in another way (packed, renumbered), nor when
     other pages go or come: a link leads to a page by the number that it was printed with.
     """
-    hasher = _Hasher(known or {})
+    hasher = _Hasher(pdf, known or {})
     return [hasher.page(page.obj)[:SHORT] for page in pdf.pages]
 
 
 def part_digests(pdf: pikepdf.Pdf, known: Mapping[ObjectName, str] | None = None) -> dict[str, str]:
     """A digest of each part of the file beside its pages, by its key in the catalogue, and of its
     title and author."""
-    return _parts(pdf, _Hasher(known or {}))
+    return _parts(pdf, _Hasher(pdf, known or {}))
 
 
 def _parts(pdf: pikepdf.Pdf, hasher: _Hasher) -> dict[str, str]:
@@ -75,12 +75,12 @@ def _parts(pdf: pikepdf.Pdf, hasher: _Hasher) -> dict[str, str]:
         found[key] = _sha(told.encode())[:SHORT]
     info = pdf.trailer.get(INFO)
     if isinstance(info, pikepdf.Dictionary):
-        shown = {key: hasher.digest(info[key]) for key in SHOWN_OF_INFO if key in info}
+        shown = {key: hasher.digest(told) for key, told in info.items() if key not in OF_PROGRAMS}
         found[INFO] = _sha(_canonical(shown))[:SHORT]
     if METADATA in pdf.Root:
-        with pdf.open_metadata(set_pikepdf_as_editor=False, update_docinfo=False) as meta:
-            words = {key: str(meta[key]) for key in SHOWN_OF_METADATA if key in meta}
-        found[METADATA] = _sha(_canonical(words))[:SHORT]
+        found[METADATA] = _sha(_canonical(shown_metadata(pdf)))[:SHORT]
+    if not tree_is_sound(pdf):
+        found[PAGES] = ""
     return found
 
 
@@ -106,17 +106,20 @@ def _only_signatures(form: pikepdf.Object) -> bool:
 
 
 def _signature(field: object) -> bool:
-    """Whether this is the field of a signature that takes no room on the page and shows nothing."""
+    """Whether this is the field of a signature that takes no room on the page and shows nothing.
+    What is no widget may be shown whatever room it takes (12.5.6.4)."""
     if not isinstance(field, pikepdf.Dictionary) or field.get("/FT") != pikepdf.Name.Sig:
         return False
     place = [float(number) for number in list(field.get("/Rect", []))]
-    return set(field.keys()) <= OF_SIGNATURE and place in ([], [0.0] * 4)
+    widget = field.get("/Subtype") == pikepdf.Name.Widget and place == [0.0] * 4
+    alone = "/Subtype" not in field and "/Rect" not in field and "/AP" not in field
+    return set(field.keys()) <= OF_SIGNATURE and (widget or alone)
 
 
 def lasting_digests(pdf: pikepdf.Pdf, changing: Collection[ObjectName]) -> dict[ObjectName, str]:
     """The digests of an open file's objects that stay the same when those named `changing` get
     other content; its pages have been numbered."""
-    hasher = _Hasher({}, frozenset(changing))
+    hasher = _Hasher(pdf, {}, frozenset(changing))
     for page in pdf.pages:
         hasher.page(page.obj)
     _parts(pdf, hasher)
@@ -130,8 +133,12 @@ class _Hasher:
     """
 
     def __init__(
-        self, known: Mapping[ObjectName, str], changing: frozenset[ObjectName] = frozenset()
+        self,
+        pdf: pikepdf.Pdf,
+        known: Mapping[ObjectName, str],
+        changing: frozenset[ObjectName] = frozenset(),
     ) -> None:
+        self._numbers = {page.obj.objgen: page.obj.get(NUMBER) for page in pdf.pages}
         self._known = dict(known)
         self._open: set[ObjectName] = set()
         self._changing = set(changing)
@@ -164,9 +171,9 @@ class _Hasher:
     def _content(self, parts: Sequence[pikepdf.Object]) -> str:
         name = parts[0].objgen if len(parts) == 1 else UNNAMED
         if name == UNNAMED:
-            return _sha(b"\n".join(part.read_bytes() for part in parts))
+            return _sha(b"\n".join(map(_drawn, parts)))
         if name not in self._known:
-            self._known[name] = _sha(parts[0].read_bytes())
+            self._known[name] = _sha(_drawn(parts[0]))
         return self._known[name]
 
     def digest(self, thing: object) -> str:
@@ -175,7 +182,10 @@ class _Hasher:
             return _sha(repr(_plain(thing)).encode())
         name = thing.objgen
         if isinstance(thing, pikepdf.Dictionary) and thing.get("/Type") == pikepdf.Name.Page:
-            return f"page {thing.get(NUMBER)}"
+            number = thing.get(NUMBER)
+            # what stands beside the page of that number leads nowhere
+            beside = name not in self._numbers and number in self._numbers.values()
+            return f"page of no file {number}" if beside else f"page {number}"
         if name == UNNAMED:
             return self._worked_out(thing)
         if name in self._open:
@@ -194,7 +204,7 @@ class _Hasher:
         if isinstance(thing, pikepdf.Stream):
             how = HOW_STORED
             try:
-                content = thing.read_bytes()
+                content = _unpacked(thing)
             except pikepdf.PdfError:  # a picture stored in a way of its own
                 content, how = thing.read_raw_bytes(), frozenset({"/Length"})
             keys = self.keys(thing, how)
@@ -212,6 +222,19 @@ class _Hasher:
         }
 
 
+def _unpacked(stream: pikepdf.Object) -> bytes:
+    if not can_be_unpacked(stream):
+        raise pikepdf.PdfError("packed in a way of its own")
+    return stream.read_bytes()
+
+
+def _drawn(content: pikepdf.Object) -> bytes:
+    """What a stream of content draws, which may have no keys but how it is stored: with others it
+    may lie in another file (7.3.8.2)."""
+    told = _unpacked(content)
+    return told if set(content.keys()) <= HOW_STORED else told + repr(content).encode()
+
+
 def _plain(thing: object) -> object:
     """A number, name or text in one way of writing it."""
     if isinstance(thing, bool) or thing is None:
@@ -226,8 +249,10 @@ def _plain(thing: object) -> object:
 def _inherited(page: pikepdf.Object) -> Iterator[tuple[str, pikepdf.Object]]:
     """What a page has of its parents, nearer ones last."""
     above: list[pikepdf.Object] = []
+    seen: set[ObjectName] = set()
     parent = page.get("/Parent")
-    while isinstance(parent, pikepdf.Dictionary) and len(above) < MOST_ABOVE:
+    while isinstance(parent, pikepdf.Dictionary) and parent.objgen not in seen:
+        seen.add(parent.objgen)
         above.append(parent)
         parent = parent.get("/Parent")
     for one in reversed(above):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from buildplan.business.copies.digests import FORM, INFO, METADATA, OUTLINES
 from buildplan.business.copies.signing import Signature
@@ -36,6 +37,10 @@ NOT_JUDGED = mark(
 WRONG_KEY = mark(
     "NOT GOOD: the key that you gave did not seal this file. Its pages are as its own list has "
     "them: look whether you have another key; if none fits, the file is not one of yours."
+)
+BROKEN_ALONE = mark(
+    "NOT GOOD: the signature does not hold. Pages, serial, buyer and plan are as they were sealed: "
+    "somebody has saved the file anew, or added to it. Ask for it as it was sold."
 )
 NAME_WIDTH = 10
 # parts of a file beside its pages, by their keys in its catalogue (ISO 32000-1, 7.7.2)
@@ -86,7 +91,14 @@ def _verdict_words(found: Verified) -> tuple[str, ...]:
             return (OTHER_KEY,)
         case Verdict.NEEDS_KEY:
             return (NOT_JUDGED,)
+    if _signature_alone_fails(found):
+        return (BROKEN_ALONE,)
     return (WRONG_KEY,) if _key_alone_fails(found) else (NOT_GOOD,)
+
+
+def _signature_alone_fails(found: Verified) -> bool:
+    """Whether all that was sealed is as it was, and a signature over the file does not hold."""
+    return replace(found, signatures=()).whole
 
 
 def _key_alone_fails(found: Verified) -> bool:

@@ -14,6 +14,12 @@ from pathlib import Path
 import pikepdf
 
 from buildplan.business.copies.digests import FORM, METADATA, page_digests, part_digests
+from buildplan.business.copies.readings import (
+    limit_unpacking,
+    refuse_endless,
+    refuse_mended,
+    refuse_two_ways,
+)
 from buildplan.business.copies.serial import (
     NoSerialError,
     SoldCopy,
@@ -128,8 +134,11 @@ def verify(path: Path, key: bytes = b"") -> Verified:
 
 
 def _verified(data: bytes, key: bytes) -> Verified:
+    refuse_two_ways(data)
+    limit_unpacking()
     # a file whose table of objects has to be guessed may show each reader something else
     with pikepdf.open(io.BytesIO(data), attempt_recovery=False) as pdf:
+        refuse_endless(pdf)
         try:
             stored = stored_in(pdf)
         except NoSerialError:
@@ -137,6 +146,7 @@ def _verified(data: bytes, key: bytes) -> Verified:
             raise
         found, parts = page_digests(pdf), part_digests(pdf)
         signed = FORM in pdf.Root
+        refuse_mended(pdf)
     wanted = (stored.serial, stored.copy.buyer)
     texts = _texts(data)
     unmarked = {

@@ -7,7 +7,7 @@ from decimal import Decimal
 from textwrap import wrap
 
 from buildplan.business.buying.money import Line, Quote, QuoteItem, money_words
-from buildplan.business.buying.shopping import packs_words
+from buildplan.business.buying.shopping import packs_words, pieces_words
 from buildplan.business.quoting.offer import Offer
 from buildplan.design.measures import Units
 from buildplan.evaluation import balloon_words
@@ -29,14 +29,8 @@ ITEMS: Mapping[QuoteItem, Message] = {
 def offer_lines(offer: Offer, voice: Voice) -> list[str]:
     """An offer in words: how it is made up, and for several pieces the price of each."""
     units = offer.lines[0].piece.made.units
-    about = ", ".join(
-        line.piece.made.facts.name
-        if line.piece.count == 1
-        else voice.say(
-            "{times} x {piece}", times=line.piece.count, piece=line.piece.made.facts.name
-        )
-        for line in offer.lines
-    )
+    pieces = [(line.piece.made.facts.name, line.piece.count) for line in offer.lines]
+    about = pieces_words(pieces, voice)
     lines = quote_lines(offer.quote, about, units, voice)
     currency = offer.quote.currency
     if len(offer.lines) > 1:

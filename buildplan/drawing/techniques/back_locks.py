@@ -9,7 +9,7 @@ import numpy as np
 
 from buildplan.drawing.bodies import Scene
 from buildplan.drawing.camera import CAMERAS, fit
-from buildplan.drawing.fonts import text_width
+from buildplan.drawing.fonts import text_width, wrapped
 from buildplan.drawing.line_art import INK, PAPER, TYPE
 from buildplan.drawing.marks import Inset, Label, Mark, Picture
 from buildplan.drawing.scene import body_marks
@@ -20,6 +20,7 @@ from buildplan.shape.model import Shape
 
 # Points: half of each view, and where its middle is; what is below and above; between two views.
 HALF, BELOW, ABOVE, GAP, MARGIN = 36.0, 12.0, 13.0, 4.0, 2.0
+LINE = 10.0  # from one line of words to the next
 NAMED_AT, OFF_JOINT = 0.8, 15.0  # of the way to the other joint; points from its own at least
 BACK = CAMERAS["back"]
 
@@ -29,15 +30,19 @@ def locks_from_back(
 ) -> Picture:
     """The joints that are `shown`, each with the words for all that are locked like it: their
     balloons pale and the rounds of their locks, straight from the back."""
-    wide, high = 2 * HALF, BELOW + 2 * HALF + ABOVE
+    wide = 2 * HALF
+    lines = {joint: [*wrapped(named, wide, TYPE)] for joint, named in shown.items()}
+    above = ABOVE + (max(map(len, lines.values())) - 1) * LINE
+    high = BELOW + wide + above
     across = len(shown) * (wide + GAP) - GAP
     scenes = {joint: _scene(framework, shape, joint) for joint in shown}
     reach = max(_reach(scene, joint) for joint, scene in scenes.items())  # one scale for all
     marks: list[Mark] = []
-    for place, (joint, named) in enumerate(shown.items()):
+    for place, joint in enumerate(shown):
         left = place * (wide + GAP)
         marks.append(Inset(_joint(scenes[joint], joint, reach), (left, BELOW)))
-        marks.append(words((left + HALF, high - TYPE), named))
+        for row, line in enumerate(lines[joint]):
+            marks.append(words((left + HALF, high - TYPE - row * LINE), line))
     marks.append(words((across / 2, 3.0), voice.say("From the back.")))
     told = voice.say(
         "The locks of {joints} from the back: a round sits in each of two gaps; at the end of each"

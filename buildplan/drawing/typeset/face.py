@@ -20,7 +20,6 @@ from reportlab.pdfbase import pdfdoc
 from reportlab.pdfbase.ttfonts import TTFont
 
 from buildplan.drawing.typeset.font_files import FontFile, named_fonts, opened
-from buildplan.drawing.typeset.order import FROM_RIGHT
 from buildplan.drawing.typeset.setting import (
     UNSEEN,
     WITH_BEFORE,
@@ -28,6 +27,7 @@ from buildplan.drawing.typeset.setting import (
     OwnFace,
     set_line,
 )
+from buildplan.language.isolates import LETTERS_FROM_RIGHT
 
 # Codes that a font of shapes uses: 32 is left out, which PDF takes for a space between words.
 FIRST_CODE, LAST_CODE = 33, 255
@@ -138,7 +138,7 @@ def _is_plain(sign: str) -> bool:
     if kind == "Lo" and sign > LAST_LATIN:  # of scripts whose letters may move one another
         return False
     unplain = kind in WITH_BEFORE or kind in UNSEEN or kind in NOT_SHARED
-    return not unplain and unicodedata.bidirectional(sign) not in (*FROM_RIGHT, "AN")
+    return not unplain and unicodedata.bidirectional(sign) not in (*LETTERS_FROM_RIGHT, "AN")
 
 
 def _font(

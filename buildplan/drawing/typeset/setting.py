@@ -22,10 +22,9 @@ from buildplan.drawing.typeset.font_files import (
     named_fonts,
     opened,
 )
-from buildplan.drawing.typeset.order import as_seen, levels, line_levels, mirrored
-from buildplan.language.messages import listing, message
-from buildplan.language.shown import sign_name
-from buildplan.language.told import NoSignError
+from buildplan.drawing.typeset.order import as_seen, line_levels, mirrored
+from buildplan.language.isolates import END, OPENING, without_isolates
+from buildplan.language.told import NoSignError, no_sign
 
 # Marks, and joiners, which are drawn with what stands before them.
 WITH_BEFORE = frozenset(("Mn", "Mc", "Me", "Cf"))
@@ -33,7 +32,6 @@ UNSEEN = frozenset(("Cf", "Cc", "Zl", "Zp", "Cs"))
 # Signs that choose among the forms of what stands before them (Unicode Standard, 23.4); a font that
 # has one form alone draws that, and nothing for them.
 SELECTORS = frozenset(map(chr, (*range(0xFE00, 0xFE10), *range(0xE0100, 0xE01F0))))
-MOST_NAMED = 3  # signs that a message names
 
 
 @dataclass(frozen=True)
@@ -85,14 +83,8 @@ def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str 
     assert named == named_fonts()
     lost = _unset_signs(text, own)
     if lost:
-        raise NoSignError(
-            message(
-                "no font has {signs} of {text}: put a font that has them on this machine, or name "
-                "its file in the brand (font: FILE)",
-                signs=listing(map(sign_name, lost[:MOST_NAMED])),
-                text=text,
-            )
-        )
+        read = without_isolates(text)
+        raise NoSignError(no_sign(lost, read), lost, read)
     # a sign for each letter with its mark, where there is one
     text = "".join(sign for sign in unicodedata.normalize("NFC", text) if not _is_moving(sign))
     # a space at an end parts it from what is set beside it, whichever way round the line is
@@ -100,8 +92,10 @@ def set_line(text: str, own: OwnFace, named: tuple[FontFile, ...]) -> tuple[str 
     if not words:
         return (text,) if text else ()
     at = text.index(words)
-    places = levels(words, from_right=True) if own.from_right else line_levels(words)
-    pieces = (text[:at], *_pieces(words, places, own), text[at + len(words) :])
+    found = zip(words, line_levels(words, from_right=own.from_right), strict=True)
+    drawn = [(sign, level) for sign, level in found if not _is_isolating(sign)]
+    line = _pieces("".join(sign for sign, _ in drawn), [level for _, level in drawn], own)
+    pieces = (text[:at], *line, text[at + len(words) :])
     return tuple(piece for piece in pieces if piece)
 
 
@@ -170,9 +164,14 @@ def _is_undrawn(sign: str) -> bool:
     return _is_unseen(sign) or sign in SELECTORS
 
 
+def _is_isolating(sign: str) -> bool:
+    return sign in OPENING or sign == END
+
+
 def _is_moving(sign: str) -> bool:
-    """Whether a sign is no part of what is drawn: all that is unseen but the two joiners."""
-    return _is_unseen(sign) and sign not in "\u200c\u200d"
+    """Whether a sign is no part of a line: all that is unseen but the two joiners, and isolates,
+    which say in what order the line is seen."""
+    return _is_unseen(sign) and sign not in "\u200c\u200d" and not _is_isolating(sign)
 
 
 def _shapes(run: str, font: FontFile, *, turned: bool) -> Iterator[Letterform]:
