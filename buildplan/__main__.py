@@ -138,6 +138,8 @@ def _end_now(status: int) -> None:
         sys.stderr.flush()
     except (OSError, ValueError):  # nobody hears it
         pass
+    if "multiprocessing.forkserver" in sys.modules:  # a desk: its socket has to go
+        sys.exit(status)
     os._exit(status)
 
 

@@ -146,6 +146,30 @@ def test_an_interrupt_does_not_reach_what_a_desk_is_still_loading() -> None:
     assert ended.stderr == ""
 
 
+@pytest.mark.skipif(sys.platform == "win32", reason="signals")
+@pytest.mark.parametrize(("number", "status"), [(signal.SIGINT, 0), (signal.SIGTERM, 143)])
+def test_a_desk_that_is_ended_leaves_no_temporary_file(
+    number: signal.Signals, status: int, tmp_path: Path
+) -> None:
+    temporary = tmp_path / "temporary"
+    temporary.mkdir()
+    desk = subprocess.Popen(
+        [sys.executable, "-m", "buildplan", "desk", str(tmp_path), "--no-open"],
+        env={**os.environ, "TMPDIR": str(temporary)},
+        stdout=subprocess.DEVNULL,
+        stderr=subprocess.PIPE,
+        text=True,
+    )
+    assert desk.stderr is not None
+    assert "The desk is open" in desk.stderr.readline()
+    while not any(temporary.iterdir()):  # where its processes listen (multiprocessing, forkserver)
+        time.sleep(0.05)
+    desk.send_signal(number)
+    desk.communicate()
+    assert desk.returncode == status
+    assert not any(temporary.iterdir())
+
+
 @pytest.mark.parametrize("stop", [KeyboardInterrupt, SystemExit])
 def test_a_file_that_is_being_written_is_not_left_half_written(
     stop: type[BaseException], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
