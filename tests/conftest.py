@@ -3,6 +3,7 @@ run a command; one browser for the tests of pages in a file."""
 
 from __future__ import annotations
 
+import gc
 import io
 import signal
 import sys
@@ -13,6 +14,7 @@ from typing import TYPE_CHECKING
 import pytest
 from hypothesis import settings
 
+from buildplan.__main__ import COLLECT_AT
 from buildplan.cli import main
 
 if TYPE_CHECKING:
@@ -20,6 +22,9 @@ if TYPE_CHECKING:
 
 settings.register_profile("steady", derandomize=True, deadline=None, database=None)
 settings.load_profile("steady")
+
+# as the command has it: the heap of a test run is large, and looking through it a tenth of its time
+gc.set_threshold(*COLLECT_AT)
 
 # A shell begins what it puts in the background with Ctrl-C not to be heard (POSIX.1-2017, 2.11),
 # and what is begun from there inherits that: tests of Ctrl-C would wait for ever.

@@ -89,10 +89,12 @@ def _kneeling(
 ) -> tuple[Eye, ...]:
     """The same on a piece that lies, from straight above: those who kneel there, so large that
     they are seen, on a view with room for them."""
-    view, people = whole_view(scene, camera, *size), list[Kneeling]()
+    view, up = whole_view(scene, camera, *size), np.array(camera.axes[2])
     groups = _of_one_place(scene, camera, view, panels)
+    alone = [_who_works(scene, up, [panels[n - 1] for n in group]) for group in groups]
+    people = alone
     for _ in range(2):  # with room for them the piece is smaller, and they larger beside it
-        people = [_who_works(scene, view, [panels[n - 1] for n in group]) for group in groups]
+        people = [drawn_larger(scene.bodies, one, up, sign_size(view)) for one in alone]
         view = whole_view(scene, camera, *size, _about(people, camera))
     return tuple(
         kneeling_eye(view, one, tuple(group)) for one, group in zip(people, groups, strict=True)
@@ -119,12 +121,10 @@ def _of_one_place(
     return groups
 
 
-def _who_works(scene: Scene, view: PaperView, panels: Sequence[Panel]) -> Kneeling:
-    """The one who kneels to the work of panels close together, as large as a sign is on a view."""
+def _who_works(scene: Scene, up: FloatArray, panels: Sequence[Panel]) -> Kneeling:
+    """The one who kneels to the work of panels close together, `up` (3,) from the floor."""
     middle = np.mean([_middle_of(scene, panel) for panel in panels], axis=0)
-    camera, up = panels[len(panels) // 2].camera, np.array(view.camera.axes[2])
-    one = kneeling_at(scene.bodies, middle, camera, up)
-    return drawn_larger(scene.bodies, one, up, sign_size(view))
+    return kneeling_at(scene.bodies, middle, panels[len(panels) // 2].camera, up)
 
 
 def _middle_of(scene: Scene, panel: Panel) -> FloatArray:

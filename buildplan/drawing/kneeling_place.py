@@ -10,9 +10,10 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cache, cached_property
 
 import numpy as np
+from scipy.spatial.distance import cdist
 
 from buildplan.drawing.arrays import FloatArray
 from buildplan.drawing.bodies import Bodies
@@ -32,8 +33,8 @@ STRETCHED = 2.0  # how much sooner one moves round than reaches further
 # head, metres ahead of the hips and to either side.
 KNEES_M, KNEES_HALF_M, FEET_M, FEET_HALF_M, CLEAR_M = 0.4, 0.19, 0.31, 0.17, 0.005
 SHOULDERS_M, SHOULDERS_HALF_M = 0.28, 0.27
-SPREAD_M = 0.6  # more than what of one who kneels is farthest from the hips
-AT_ONCE = 24  # places looked at together, nearest first
+SPREAD_M = 0.51  # more than what of one who kneels is farthest from the hips
+AT_ONCE = 48  # places looked at together, nearest first
 # The sign is as large as a person on the page, but no smaller and no larger than of such a scale.
 LEAST_SCALE, MOST_SCALE = 22.0, 62.0
 # Of the sign, in metres ahead of the hips and to either side: its hands before the work and as
@@ -92,21 +93,30 @@ def _nearest(
     flat = (bodies.centre - middle) @ np.array([toward, across]).T
     within = np.linalg.norm(flat, axis=1) < (REACHES_M[-1] + SPREAD_M) * size + bodies.radius
     flat, radius = flat[within], bodies.radius[within]
-    turns = np.arange(WAYS_ROUND) * 2 * np.pi / WAYS_ROUND
-    ways = np.tile(np.column_stack([np.cos(turns), np.sin(turns)]), (len(REACHES_M), 1))
-    away = np.repeat(np.array(REACHES_M) * size, WAYS_ROUND)
-    moved = np.linalg.norm(ways * away[:, None] - (HIPS_AWAY_M * size, 0.0), axis=1)
-    moved += STRETCHED * np.abs(away - HIPS_AWAY_M * size)
-    nearest = np.argsort(np.round(moved, 6), kind="stable")
-    best, least = 0, np.inf
-    for these in np.split(nearest, range(AT_ONCE, len(nearest), AT_ONCE)):
+    ways, away = _places()
+    away, best, least = away * size, 0, np.inf
+    for first in range(0, len(away), AT_ONCE):
+        these = slice(first, first + AT_ONCE)
         met = np.round(_in_the_way(flat, radius, ways[these], away[these], size), 3)
         if met.min() < least:
-            best, least = int(these[np.argmin(met)]), float(met.min())
+            best, least = first + int(np.argmin(met)), float(met.min())
         if not least:
             break
     way = ways[best, 0] * toward + ways[best, 1] * across
     return Kneeling(middle, middle + way * away[best], size), least
+
+
+@cache
+def _places() -> tuple[FloatArray, FloatArray]:
+    """Where one may kneel, nearest first to where one would: unit vectors (n, 2) from the work, the
+    first axis the way one would, and how far away along them (n,), metres."""
+    turns = np.arange(WAYS_ROUND) * 2 * np.pi / WAYS_ROUND
+    ways = np.tile(np.column_stack([np.cos(turns), np.sin(turns)]), (len(REACHES_M), 1))
+    away = np.repeat(np.array(REACHES_M), WAYS_ROUND)
+    moved = np.linalg.norm(ways * away[:, None] - (HIPS_AWAY_M, 0.0), axis=1)
+    moved += STRETCHED * np.abs(away - HIPS_AWAY_M)
+    nearest = np.argsort(np.round(moved, 6), kind="stable")
+    return ways[nearest], away[nearest]
 
 
 def _in_the_way(
@@ -114,21 +124,26 @@ def _in_the_way(
 ) -> FloatArray:
     """How far the balloons (n, 2), from the work, are in the way of one who kneels `away` (m,)
     along `ways` (m, 2), metres of all together; both legs are one box, and so are the shoulders."""
-    along, aside = flat @ ways.T - away, flat @ np.column_stack([-ways[:, 1], ways[:, 0]]).T
+    hips = ways * away[:, None]
+    close = cdist(flat, hips) < SPREAD_M * size + radius[:, None]
+    balloon, place = np.nonzero(close)
+    off, way = flat[balloon] - hips[place], ways[place]
+    along = off[:, 0] * way[:, 0] + off[:, 1] * way[:, 1]
+    aside = np.abs(off[:, 1] * way[:, 0] - off[:, 0] * way[:, 1])
 
-    def off(near: float, far: float, half: float) -> FloatArray:
-        """From a box that reaches from `near` to `far` before and behind the hips."""
+    def box(near: float, far: float, half: float) -> FloatArray:
+        """How far off one is that reaches from `near` to `far` before and behind the hips."""
         beyond = np.abs(along - (far - near) / 2 * size) - (far + near) / 2 * size
-        beside = np.abs(aside) - half * size
+        beside = aside - half * size
         outside = np.hypot(np.maximum(beyond, 0.0), np.maximum(beside, 0.0))
         return np.asarray(outside + np.minimum(np.maximum(beyond, beside), 0.0))
 
-    knees, feet = off(KNEES_M, 0.0, KNEES_HALF_M), off(0.0, FEET_M, FEET_HALF_M)
-    shoulders = off(SHOULDERS_M, 0.0, SHOULDERS_HALF_M)
-    legs = np.minimum(knees, feet)
+    knees, feet = box(KNEES_M, 0.0, KNEES_HALF_M), box(0.0, FEET_M, FEET_HALF_M)
+    shoulders = box(SHOULDERS_M, 0.0, SHOULDERS_HALF_M)
     head = np.hypot(along + HEAD_AT * size, aside) - HEAD_M * size
-    nearest = np.minimum(np.minimum(legs, head), shoulders) - radius[:, None]
-    return np.asarray(np.sum(np.maximum(CLEAR_M - nearest, 0.0), axis=0))
+    nearest = np.minimum(np.minimum(np.minimum(knees, feet), head), shoulders) - radius[balloon]
+    met = np.bincount(place, np.maximum(CLEAR_M - nearest, 0.0), len(away))
+    return np.asarray(met, dtype=np.float64)
 
 
 @dataclass(frozen=True)

@@ -9,21 +9,16 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from functools import cached_property
 
 import numpy as np
-from scipy import sparse
 
+from buildplan.shape.energy import Energy, Rest
 from buildplan.shape.freedoms import Stiffening
 from buildplan.shape.model import FloatArray
 from buildplan.shape.settings import AT_REST
-from buildplan.shape.springs import energy_and_gradient
 
 NEWTON_STEPS, QUASI_NEWTON_STEPS, ROUNDS = 100, 500, 3
 FEWEST_FACTORED = 30  # at whatever work: what fits together needs no more (measured: 4 to 20)
-# steps past the tolerance: down to so much in N, with so much damping over the stiffest spring, and
-# none so long that it would lead elsewhere
-SHARP_N, SLIGHT, NEAR_M = 1e-11, 1e-10, 1e-3
 
 
 @dataclass(frozen=True)
@@ -42,66 +37,24 @@ class Relaxed:
     cut: bool = False
 
 
-@dataclass(frozen=True)
-class _Rest:
-    """Where a minimiser stands: freedoms, energy, gradient, iterations and factors so far."""
-
-    freedom: FloatArray
-    energy: float
-    gradient: FloatArray
-    iterations: int = 0
-    factored: int = 0
-
-    @property
-    def pushed_n(self) -> float:
-        """The largest force along a freedom."""
-        return float(np.abs(self.gradient).max(initial=0.0))
-
-
-class _Energy:
-    """Energy, gradient and second derivatives as functions of the freedoms."""
-
-    def __init__(
-        self,
-        stiffening: Stiffening,
-        held_m: FloatArray,
-        load_n: FloatArray,
-        work: float,
-    ) -> None:
-        self.springs, self.freedoms = stiffening.springs, stiffening.freedoms
-        self.held, self.load, self.work = held_m, load_n, work
-        self.stiffening = stiffening
-
-    @cached_property
-    def most_factored(self) -> float:
-        """How many factors the work is enough for."""
-        return max(FEWEST_FACTORED, self.work / self.stiffening.work)
-
-    def positions(self, freedom: FloatArray) -> FloatArray:
-        return np.asarray(self.held + self.freedoms.coordinates(freedom))
-
-    def value(self, freedom: FloatArray) -> tuple[float, FloatArray]:
-        positions = self.positions(freedom)
-        energy, gradient = energy_and_gradient(self.springs, positions)
-        energy -= float((self.load * positions).sum())
-        return energy, self.freedoms.felt(gradient - self.load)
-
-    def curvature(self, freedom: FloatArray) -> sparse.csc_array:
-        return self.stiffening.at(self.positions(freedom))
-
-
 def _goes_on(positions_m: FloatArray) -> bool:
     return False
 
 
+def _most_factored(problem: Energy, work: float) -> float:
+    """How many factors some work is enough for."""
+    return max(FEWEST_FACTORED, work / problem.stiffening.work)
+
+
 def _newton(
-    problem: _Energy,
-    start: _Rest,
+    problem: Energy,
+    start: Rest,
     tolerance_n: float,
     longest_m: float,
     steps: int,
-    lost: Callable[[FloatArray], bool] = _goes_on,
-) -> _Rest:
+    lost: Callable[[FloatArray], bool],
+    work: float,
+) -> Rest:
     """Newton's method, damped as Levenberg and Marquardt do, on the sparse second derivatives.
 
     Where the matrix is not positive definite by itself, the piece is on its way down a ridge: a
@@ -119,7 +72,7 @@ def _newton(
             break
         curvature = problem.curvature(now.freedom)
         ridge = False
-        while damping < ceiling and factored < problem.most_factored:
+        while damping < ceiling and factored < _most_factored(problem, work):
             factored += 1
             solve = problem.stiffening.solving(curvature, damping)
             if solve is None:
@@ -141,14 +94,14 @@ def _newton(
             step, energy, gradient = _downhill(
                 problem, now.freedom, step, (energy, gradient), longest_m
             )
-        now = _Rest(now.freedom + step, energy, gradient, now.iterations + 1, factored)
+        now = Rest(now.freedom + step, energy, gradient, now.iterations + 1, factored)
         if gain > 0.5:
             damping = max(damping / 5, 1e-8)
     return replace(now, factored=factored)
 
 
 def _downhill(
-    problem: _Energy,
+    problem: Energy,
     freedom: FloatArray,
     step: FloatArray,
     there: tuple[float, FloatArray],
@@ -165,7 +118,7 @@ def _downhill(
     return step, energy, gradient
 
 
-def _quasi_newton(problem: _Energy, start: _Rest, tolerance_n: float, steps: int) -> _Rest:
+def _quasi_newton(problem: Energy, start: Rest, tolerance_n: float, steps: int) -> Rest:
     """scipy's L-BFGS: slower to finish, but not put off by a start that is far away."""
     from scipy.optimize import minimize  # takes longer to import than most shapes to find
 
@@ -178,7 +131,7 @@ def _quasi_newton(problem: _Energy, start: _Rest, tolerance_n: float, steps: int
     )
     energy, gradient = problem.value(found.x)
     iterations = start.iterations + int(found.nit)
-    return _Rest(found.x, energy, gradient, iterations, start.factored)
+    return Rest(found.x, energy, gradient, iterations, start.factored)
 
 
 def relax(
@@ -203,61 +156,21 @@ def relax(
     any more how it goes on; and, past its first FEWEST_FACTORED factors, once these have taken
     `work` multiplications.
     """
-    nowhere = np.zeros_like(start_m)
-    held = nowhere if held_m is None else held_m
-    problem = _Energy(stiffening, held, nowhere if load_n is None else load_n, work)
-    freedom = stiffening.freedoms.nearest(start_m - held)
-    now = _Rest(freedom, *problem.value(freedom))
-    now = _newton(problem, now, tolerance_n, longest_m, newton_steps, lost)
+    problem = Energy(stiffening, held_m, load_n)
+    now = problem.standing_at(start_m)
+    now = _newton(problem, now, tolerance_n, longest_m, newton_steps, lost, work)
     for _ in range(rounds - 1):
-        if now.pushed_n <= tolerance_n or now.factored >= problem.most_factored:
+        if now.pushed_n <= tolerance_n or now.factored >= _most_factored(problem, work):
             break
         now = _quasi_newton(problem, now, tolerance_n, QUASI_NEWTON_STEPS)
-        now = _newton(problem, now, tolerance_n, longest_m, newton_steps, lost)
+        now = _newton(problem, now, tolerance_n, longest_m, newton_steps, lost, work)
     return Relaxed(
         positions_m=problem.positions(now.freedom),
         energy_j=now.energy,
         residual_n=now.pushed_n,
         iterations=now.iterations,
         work=now.factored * problem.stiffening.work if now.factored else 0.0,
-        cut=now.pushed_n > AT_REST * tolerance_n and now.factored >= problem.most_factored,
-    )
-
-
-def sharpened(
-    stiffening: Stiffening, rested: Relaxed, held_m: FloatArray | None, steps: int
-) -> Relaxed:
-    """What has come to rest, brought there to the last digits: by Newton's steps with next to no
-    damping and, as near as this, the same factors for all, each as long as it takes off half of the
-    force left.
-
-    What a tolerance leaves moves a soft piece by a hundredth of a millimetre, on every processor
-    another way: what is told of a symmetric one, as soft this way as that, would go by it.
-    """
-    held = np.zeros_like(rested.positions_m) if held_m is None else held_m
-    problem = _Energy(stiffening, held, np.zeros_like(held), np.inf)
-    freedom = stiffening.freedoms.nearest(rested.positions_m - held)
-    now = _Rest(freedom, *problem.value(freedom))
-    slight = SLIGHT * float(stiffening.springs.stiffness_n_per_m.max(initial=1.0))
-    if not steps or now.pushed_n <= SHARP_N:
-        return rested
-    solve = stiffening.solving(problem.curvature(now.freedom), slight)
-    if solve is None:
-        return rested
-    for _ in range(steps):
-        if now.pushed_n <= SHARP_N:
-            break
-        step = -solve(now.gradient)
-        freedom = now.freedom + step
-        nearer = _Rest(freedom, *problem.value(freedom))
-        if float(np.abs(step).max()) > NEAR_M or nearer.pushed_n > 0.5 * now.pushed_n:
-            break
-        now = nearer
-    return replace(
-        rested,
-        positions_m=problem.positions(now.freedom),
-        energy_j=now.energy,
-        residual_n=now.pushed_n,
+        cut=now.pushed_n > AT_REST * tolerance_n and now.factored >= _most_factored(problem, work),
     )
 
 

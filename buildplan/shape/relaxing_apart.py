@@ -12,7 +12,8 @@ from buildplan.shape.comparing import laid_on
 from buildplan.shape.constants import Constant
 from buildplan.shape.freedoms import Freedoms, Stiffening
 from buildplan.shape.model import FloatArray, IntArray
-from buildplan.shape.relaxing import NEWTON_STEPS, ROUNDS, Relaxed, relax, sharpened
+from buildplan.shape.near_rest import sharpened
+from buildplan.shape.relaxing import NEWTON_STEPS, ROUNDS, Relaxed, relax
 from buildplan.shape.springs import Springs, energy_and_gradient, together
 
 MEETINGS = 6  # how often new neighbours are looked for

@@ -13,6 +13,7 @@ from buildplan.shape.bodies import LinkBodies
 from buildplan.shape.constants import Constant
 from buildplan.shape.freedoms import Stiffening, pinned
 from buildplan.shape.model import FloatArray, Shape
+from buildplan.shape.near_rest import yielded
 from buildplan.shape.relaxing import Relaxed, holds, relax
 from buildplan.shape.stiffness import joint_masses_kg, locked
 
@@ -45,50 +46,61 @@ def settled(
     held = _held(framework, bodies, shape)
     if held.all():
         return 0.0, 0.0
-    top = int(np.argmax(positions[:, 1]))
+    load = _weight_n(framework, bodies, positions, table)
+    stiffening = Stiffening(locked(framework, bodies, positions, found, table), pinned(held))
+    kept = np.where(held, positions, 0.0)
+    tolerance_n = REST_SHARE * float(np.abs(load).max())
+    longest_m = STEP_SHARE * shape.height_m
 
     def fallen(now_m: FloatArray) -> bool:
-        return float(positions[top, 1] - now_m[top, 1]) > FALLEN_SHARE * shape.height_m
+        return _sunk_and_swayed(positions, now_m)[0] > FALLEN_SHARE * shape.height_m
 
-    weight = joint_masses_kg(framework, bodies, positions, table) * table["gravity"].value
-    load = np.outer(-weight, [0.0, 1.0, 0.0])
-    stiffening = Stiffening(locked(framework, bodies, positions, found, table), pinned(held))
-
-    def rested(start_m: FloatArray, share: float) -> Relaxed:
+    def rested(start_m: FloatArray, tolerance_n: float) -> Relaxed:
         return relax(
             stiffening,
             start_m,
-            share * float(weight.max()),
-            STEP_SHARE * shape.height_m,
+            tolerance_n,
+            longest_m,
             load,
-            np.where(held, positions, 0.0),
+            kept,
             rounds=1,
             lost=fallen,
             work=work,
         )
 
     def rests(result: Relaxed) -> bool:
-        pushed_n = 5 * REST_SHARE * float(weight.max())  # at most, where a piece is at rest
-        return result.residual_n <= pushed_n and not fallen(result.positions_m)
+        return result.residual_n <= 5 * tolerance_n and not fallen(result.positions_m)
 
-    result = rested(positions, REST_SHARE)
+    result = yielded(stiffening, positions, tolerance_n, longest_m, load, kept)
+    if result.residual_n > tolerance_n:
+        result = rested(result.positions_m, tolerance_n)
     stays = rests(result) and holds(stiffening, result.positions_m)
     if rests(result) and not stays:
         if not work:
             return None
         # as even as the piece, it rests on a ridge: nudged, it finds the hollow beside, or falls
         nudged = result.positions_m + _nudge(positions.shape)
-        result = rested(np.where(held, positions, nudged), REST_SHARE / 100)
+        result = rested(np.where(held, positions, nudged), tolerance_n / 100)
         stays = rests(result) and holds(stiffening, result.positions_m)
-    if result.cut and not fallen(result.positions_m):
-        return None
-    if not stays:
-        return shape.height_m, shape.height_m
-    return _sunk_and_swayed(result.positions_m - positions, top)
+    if stays:
+        return _sunk_and_swayed(positions, result.positions_m)
+    unknown = result.cut and not fallen(result.positions_m)
+    return None if unknown else (shape.height_m, shape.height_m)
 
 
-def _sunk_and_swayed(move_m: FloatArray, top: int) -> tuple[float, float]:
-    return float(-move_m[top, 1]), float(np.hypot(move_m[:, 0], move_m[:, 2]).max())
+def _weight_n(
+    framework: Framework, bodies: LinkBodies, positions_m: FloatArray, table: Table
+) -> FloatArray:
+    """What the joints are loaded with, (joints, 3)."""
+    mass = joint_masses_kg(framework, bodies, positions_m, table)
+    return np.outer(-mass * table["gravity"].value, [0.0, 1.0, 0.0])
+
+
+def _sunk_and_swayed(built_m: FloatArray, now_m: FloatArray) -> tuple[float, float]:
+    """How far the highest joint of a piece as it was built has sunk, and how far that which moved
+    most has moved sideways."""
+    top, move = int(np.argmax(built_m[:, 1])), now_m - built_m
+    return float(-move[top, 1]), float(np.hypot(move[:, 0], move[:, 2]).max())
 
 
 def _nudge(shape: tuple[int, ...]) -> FloatArray:

@@ -23,6 +23,8 @@ from buildplan.shape.springs import springs_between, stiffness_matrix
 
 SOUGHT = 12  # modes looked for, six of which are rigid motions
 WITHIN = 36  # vectors that they are looked for among: fewest solves (measured, 24 to 48)
+ROUNDS = 20  # of looking, about WITHIN / 2 solves each, before it is done from nearer by
+HALVINGS = 10  # of what lies between a shift and the lowest w
 ALIKE = 1e-6  # share by which two w may differ and count as equal
 DENSE_LIMIT = 150  # coordinates up to which a dense solver is quicker and surer
 TRIED = 3  # extra braces tried out in full
@@ -53,7 +55,7 @@ def softest_modes(
 ) -> Softest:
     """The softest modes of a piece with this stiffness.
 
-    Works for any size: inverse iteration about a shift below the lowest w, found by inertia.
+    Works for any size: inverse iteration about a shift below the lowest w.
     """
     mass = np.repeat(joint_mass_kg, 3)
     root = np.sqrt(mass)
@@ -66,25 +68,51 @@ def softest_modes(
     if size <= DENSE_LIMIT:
         _, vectors = eigh(scaled.toarray(), subset_by_index=[0, min(SOUGHT, size) - 1])
     else:
-        # the nearer the shift lies to the lowest w, the sooner they are told apart: a long piece's
-        # lie close together
-        columns = sparse.csc_array(scaled)
-        factoring, shift = factoring_of(columns), 1e-8 * float(scaled.diagonal().max())
-        while (solve := factoring.factored(columns, shift)) is None:
-            shift *= 10
-        floor = -shift
-        inverse = LinearOperator((size, size), matvec=solve, dtype=float)
-        start = np.cos(np.arange(size) * 1.7)  # fixed, so that the result repeats
-        try:
-            _, vectors = eigsh(scaled, k=SOUGHT, sigma=-shift, OPinv=inverse, v0=start, ncv=WITHIN)
-        except ArpackNoConvergence as stopped:  # what has converged is kept
-            vectors = np.asarray(stopped.eigenvectors).reshape(size, -1)
+        vectors, floor = _lowest(scaled)
     # within what was found, take the rigid motions out and sort what is left (Rayleigh and Ritz)
     left = vectors - rigid @ (rigid.T @ vectors)
     basis, sizes, _ = np.linalg.svd(left, full_matrices=False)
     basis = basis[:, sizes > 1e-3]
     values, turned = np.linalg.eigh(basis.T @ (scaled @ basis))
     return Softest(values, (basis @ turned) / root[:, None], floor)
+
+
+def _lowest(scaled: sparse.csr_array) -> tuple[FloatArray, float]:
+    """The eigenvectors of the lowest w of a large symmetric matrix, (rows, SOUGHT), and a floor
+    below which no w lies.
+
+    The nearer the shift lies to the lowest, the sooner those are told apart that lie close
+    together, as a long piece's do. Where they are not told from below zero, what lies between the
+    shift and the lowest is halved, by factors that there are only below it.
+    """
+    size = scaled.shape[0]
+    columns = sparse.csc_array(scaled)
+    factoring, shift = factoring_of(columns), 1e-8 * float(scaled.diagonal().max())
+    while (solve := factoring.factored(columns, shift)) is None:
+        shift *= 10
+    start = np.cos(np.arange(size) * 1.7)  # fixed, so that the result repeats
+
+    def sought(rounds: int | None) -> FloatArray:
+        inverse = LinearOperator((size, size), matvec=solve, dtype=float)
+        _, vectors = eigsh(
+            scaled, SOUGHT, sigma=-shift, OPinv=inverse, v0=start, ncv=WITHIN, maxiter=rounds
+        )
+        return np.asarray(vectors)
+
+    try:
+        return sought(ROUNDS), -shift
+    except ArpackNoConvergence:
+        under = 0.0
+        for _ in range(HALVINGS):
+            middle = (under + shift) / 2
+            if (nearer := factoring.factored(columns, middle)) is None:
+                under = middle
+            else:
+                shift, solve = middle, nearer
+    try:
+        return sought(None), -shift
+    except ArpackNoConvergence as stopped:  # what has converged is kept
+        return np.asarray(stopped.eigenvectors).reshape(size, -1), -shift
 
 
 def folds(stiffness: sparse.csr_array, floor_n_per_m: float = -np.inf) -> int:

@@ -6,8 +6,10 @@ from itertools import combinations, product
 
 import numpy as np
 import pytest
+from awkward_pieces import tube
 from shape_pieces import arch, frame, graph, star
 
+from buildplan.design.building import build_framework
 from buildplan.shape.bodies import bodies_of
 from buildplan.shape.constants import CONSTANTS
 from buildplan.shape.examining import examine
@@ -136,6 +138,24 @@ def test_softest_modes_against_a_dense_solver() -> None:
     assert np.abs(rigid_modes(shape.positions_m).T @ modes[:, 0]).max() < 1e-6 * len(modes)
     assert floor <= dense.min()
     assert folds(matrix) == folds(matrix, 0.01 * floor) == 0
+
+
+def test_ways_to_fold_that_lie_close_together_are_told_apart(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """A long strip of two chains folds in many ways, each as readily as the next: they are told
+    from nearer by where they are not from farther off, and agree with a dense solver."""
+    strip = build_framework(tube(100, 2))
+    shape, bodies = find_shape(strip), bodies_of(strip)
+    springs = unlocked(bodies, shape.positions_m, CONSTANTS)
+    matrix = stiffness_matrix(springs, shape.positions_m)
+    mass = np.full(bodies.joints, 0.01)
+    dense = np.linalg.eigvalsh(matrix.toarray()) / 0.01
+    assert dense[11] < 0
+    monkeypatch.setattr("buildplan.shape.softness.ROUNDS", 1)
+    values, _, floor = softest_modes(matrix, mass, shape.positions_m)
+    assert values == pytest.approx(dense[:12], rel=1e-6)
+    assert 1.01 * dense[0] < floor <= dense[0] * (1 - 1e-6)
 
 
 def test_the_best_extra_brace_of_a_cube_is_a_diagonal_of_a_face() -> None:

@@ -121,6 +121,7 @@ def test_a_search_for_how_it_settles_that_is_cut_short_is_told(
     whole = examine(piece, shape)
     assert whole.sag is not None
     assert ShapeKind.NOT_FOUND_TO_HOLD not in {one.kind for one in whole.problems}
+    monkeypatch.setattr("buildplan.shape.near_rest.YIELDING_FACTORS", 0)
     monkeypatch.setattr("buildplan.shape.relaxing.FEWEST_FACTORED", 1)
     monkeypatch.setattr("buildplan.shape.examining.SETTLING_WORK", 1.0)
     cut = examine(piece, shape)
