@@ -53,24 +53,54 @@ def test_a_command_that_is_stopped_says_so_and_leaves_nothing(
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="signals")
-def test_an_interrupt_while_a_class_is_made_is_one_too() -> None:
-    """Python 3.11 ends a descriptor's `__set_name__` that is interrupted in a RuntimeError."""
-    named = "os.kill(os.getpid(), 2) or time.sleep(1)"
-    call = f"""
+def test_an_interrupt_before_anything_else_is_loaded_is_one_too() -> None:
+    run = [sys.executable, "-c", CALL, "signal", str(int(signal.SIGINT)), "--version"]
+    ended = subprocess.run(run, capture_output=True, text=True, check=False)
+    assert (ended.returncode, ended.stdout, ended.stderr) == (130, "", "Stopped.\n")
+
+
+# sends itself a signal where Python 3.11 wraps its error, while a class is made (`__set_name__`),
+# or where it is lost, while an object goes (Python's data model, `__del__`)
+WRAPPED = """
 import os, sys, time
-class Interrupted:
-    def __set_name__(self, owner, name): {named}
+moment, number, how = sys.argv[1], int(sys.argv[2]), sys.argv[3]
+
+class Sender:
+    def __set_name__(self, owner, name):
+        os.kill(os.getpid(), number) or time.sleep(1)
+
+    def __del__(self):
+        if how == "lost":
+            os.kill(os.getpid(), number) or time.sleep(0.01)
+
 class Maker:
     def find_spec(self, name, path=None, target=None):
-        if name == "typer":
-            type("Made", (), {{"one": Interrupted()}})
+        if name == moment:
+            sys.meta_path.remove(self)
+            if how == "lost":
+                Sender()
+            else:
+                type("Made", (), {"one": Sender()})
+
 sys.meta_path.insert(0, Maker())
+sys.argv = ["buildplan", *sys.argv[4:]]
 from buildplan.__main__ import main
 main()
 """
-    run = [sys.executable, "-c", call]
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="signals")
+@pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
+@pytest.mark.parametrize("how", ["wrapped", "lost"])
+@pytest.mark.parametrize("moment", ["typer", "numpy"])
+def test_a_signal_whose_error_is_wrapped_or_lost_is_heard(
+    moment: str, how: str, number: signal.Signals
+) -> None:
+    run = [sys.executable, "-c", WRAPPED, moment, str(int(number)), how, "check", str(STAR)]
     ended = subprocess.run(run, capture_output=True, text=True, check=False)
-    assert (ended.returncode, ended.stderr) == (130, "Stopped.\n")
+    (line,) = ended.stderr.splitlines()
+    assert line.startswith("Stopped")
+    assert (ended.returncode, ended.stdout) == (128 + number, "")
 
 
 # sends itself a signal when all is said and done, while Python comes to its end
