@@ -14,7 +14,9 @@ import time
 from pathlib import Path
 
 import pytest
+from reportlab.lib.utils import annotateException
 
+from buildplan import __main__ as main
 from buildplan.commands import files
 
 STAR = Path(__file__).parent.parent / "designs" / "reading_star.yaml"
@@ -101,6 +103,20 @@ def test_a_signal_whose_error_is_wrapped_or_lost_is_heard(
     (line,) = ended.stderr.splitlines()
     assert line.startswith("Stopped")
     assert (ended.returncode, ended.stdout) == (128 + number, "")
+
+
+def test_being_told_to_end_stays_that_where_a_library_adds_words() -> None:
+    """reportlab puts where it was on a page before the words of whatever is raised there."""
+
+    def drawn() -> None:
+        try:
+            main._end(signal.SIGTERM, None)
+        except SystemExit:
+            annotateException("handle_frameEnd")
+
+    with pytest.raises(SystemExit) as ended:
+        drawn()
+    assert ended.value.code == 143
 
 
 # sends itself a signal when all is said and done, while Python comes to its end
