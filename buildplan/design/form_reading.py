@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from itertools import islice
 from pathlib import Path
 from typing import TypeVar
@@ -92,7 +92,19 @@ def _look(
         errors = error.errors(include_url=False)
         mistakes = list(mistakes_in(errors[:MOST_PROBLEMS], data, form))
     mistakes += islice(checked(data), MOST_PROBLEMS)
+    mistakes = _without_those_of_others(mistakes)
     return completed(read) if read is not None and not mistakes else (read, mistakes)
+
+
+def _without_those_of_others(mistakes: Sequence[Mistake]) -> list[Mistake]:
+    """Where a build gives several patterns, nothing of what is in them: one of them alone stays."""
+    several = [one for one in mistakes if one.kind is FileKind.SEVERAL_PATTERNS]
+    builds = {one.at[:-1] for one in several}
+    return [
+        one
+        for one in mistakes
+        if one in several or not any(one.at[: len(build)] == build for build in builds)
+    ]
 
 
 def _keys_of(root: Node, form: type[FileModel], file: str) -> Keys:

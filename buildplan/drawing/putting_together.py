@@ -10,8 +10,9 @@ from itertools import starmap
 import numpy as np
 
 from buildplan.drawing.bodies import Bodies, Scene, every_body, finished, link_length_m
-from buildplan.drawing.camera import CAMERAS, fit
-from buildplan.drawing.dimensions import PERSON_M, dimension_marks, person_marks
+from buildplan.drawing.camera import CAMERAS, PaperView, fit
+from buildplan.drawing.dimensions import PERSON_M, person_marks
+from buildplan.drawing.floor_distances import LINE_PT, distance_marks, rows_of_figures
 from buildplan.drawing.fonts import text_width
 from buildplan.drawing.framing import MARGIN_PT
 from buildplan.drawing.label_places import place_tags
@@ -19,6 +20,7 @@ from buildplan.drawing.labels import DARK, joint_dot, joint_tags, leaders
 from buildplan.drawing.line_art import PAPER, TYPE
 from buildplan.drawing.marks import Box, Ink, Label, Mark, Picture, Point, Polyline
 from buildplan.drawing.scene import body_marks
+from buildplan.drawing.taped_lines import boxes_meet
 from buildplan.drawing.way_round import pointed
 from buildplan.framework.model import Framework
 from buildplan.shape.model import FloatArray, Shape
@@ -55,7 +57,7 @@ def put_together_picture(
     stand beside them, what each does under their feet or over their heads. No other part is drawn.
     `apart` says how far each part on the floor is from the next, middle to middle. The picture is
     of a size at most, in points, and no higher than it need be."""
-    width, height = size
+    width, _ = size
     rise = np.array([0.0, LIFTED * link_length_m(framework), 0.0])
     own = {part.name: part.framework for part in framework.parts}
     middles = {one.name: _middle(shape, own[one.name]) + rise * one.lifted for one in parts}
@@ -66,15 +68,18 @@ def put_together_picture(
     people_at = [_beside(low, high, number) for number in range(len(people))]
     ends = [(x, y, 0.0) for x in people_at for y in (0.0, PERSON_M)]
     points = np.vstack([moved.centre, np.array(ends).reshape(-1, 3)])
-    wide_m, high_m = (np.ptp(points[:, :2], axis=0) + 2 * ROOM_M).tolist()
-    height = min(height, BELOW_PT + high_m / wide_m * (width - 2 * MARGIN_PT) + 2 * MARGIN_PT)
-    view = fit(CAMERAS["front"], points, ROOM_M, width, height - BELOW_PT, MARGIN_PT)
-    view = replace(view, origin=(view.origin[0], view.origin[1] + BELOW_PT))
+    below = BELOW_PT
+    view, height = _fitted(points, size, below)
 
     def at(place: FloatArray) -> Point:
         ((x, y),), _ = view.place(np.asarray(place, dtype=float)[None])
         return (float(x), float(y))
 
+    feet = [middles[one.name] for one in parts if not one.lifted]
+    rows = max(rows_of_figures([at(foot)[0] for foot in feet], apart), default=0)
+    if rows:
+        below += rows * LINE_PT
+        view, height = _fitted(points, size, below)
     floor = at(np.zeros(3))[1]
     marks: list[Mark] = [Polyline(((4.0, floor), (width - 4.0, floor)), FLOOR)]
     feet_at = [at(np.array([x, 0.0, 0.0])) for x in people_at]
@@ -87,7 +92,7 @@ def put_together_picture(
         (joint, at(shape.at[joint] + rise * one.lifted)) for one in parts for joint in one.joints
     ]
     sides = {joint: 1 if one.lifted else -1 for one in parts for joint in one.joints}
-    named = {name: at(middle) for name, middle in middles.items()}
+    named = _clear({name: at(middle) for name, middle in middles.items()})
     tags = place_tags(
         spots, width, height, size=TYPE, sides=sides, blocked=[*starmap(_name_box, named.items())]
     )
@@ -95,10 +100,18 @@ def put_together_picture(
     marks += joint_tags(tags)
     for name, (x, y) in named.items():
         marks.append(Label((x, y - 4), name, NAME_PT, DARK, bold=True, halo=PAPER))
-    feet = [(at(middles[one.name])[0], BELOW_PT / 2) for one in parts if not one.lifted]
-    for start, end, words in zip(feet, feet[1:], apart, strict=False):
-        marks += dimension_marks(start, end, words, TYPE)
+    marks += distance_marks([at(foot)[0] for foot in feet], below - BELOW_PT / 2, apart)
     return Picture(width, height, tuple(marks), alt, (("picture", "putting together"),))
+
+
+def _fitted(points: FloatArray, size: tuple[float, float], below: float) -> tuple[PaperView, float]:
+    """Points (n, 3) as they are seen in a picture of a size at most, with so much room under the
+    floor, and how high the picture then is."""
+    width, most = size
+    wide_m, high_m = (np.ptp(points[:, :2], axis=0) + 2 * ROOM_M).tolist()
+    high = min(most, below + high_m / wide_m * (width - 2 * MARGIN_PT) + 2 * MARGIN_PT)
+    seen = fit(CAMERAS["front"], points, ROOM_M, width, high - below, MARGIN_PT)
+    return replace(seen, origin=(seen.origin[0], seen.origin[1] + below)), high
 
 
 def _people(feet: Sequence[Point], does: Sequence[str], scale: float) -> Iterator[Mark]:
@@ -110,6 +123,17 @@ def _people(feet: Sequence[Point], does: Sequence[str], scale: float) -> Iterato
         over = close and number // 2 % 2 == 1
         words_y = y + PERSON_M * scale + 2 if over else y - TYPE - 2
         yield Label((x, words_y), words, TYPE, DARK, halo=PAPER)
+
+
+def _clear(named: Mapping[str, Point]) -> dict[str, Point]:
+    """The names of parts at their places, each lower where it would lie on one before."""
+    found: dict[str, Point] = {}
+    for name, (x, y) in named.items():
+        boxes = [_name_box(*other) for other in found.items()]
+        while any(boxes_meet(_name_box(name, (x, y)), box) for box in boxes):
+            y -= NAME_PT + 2
+        found[name] = (x, y)
+    return found
 
 
 def _name_box(name: str, at: Point) -> Box:

@@ -40,13 +40,15 @@ class FiguresGrown:
 @dataclass(frozen=True)
 class Progress:
     """The best courses so far with each gauge, best first, after `done` of `rounds` rounds; or how
-    far the figures are that are grown now, for none of the courses is good."""
+    far the figures are that are grown now, for none of the courses is good. `ended` is said of a
+    search that was ended before its last round, when the best are looked at."""
 
     found: Found
     done: int
     rounds: int
     spent: Spent
     figures: FiguresGrown | None = None
+    ended: bool = False
 
     @property
     def share(self) -> float:

@@ -149,7 +149,10 @@ def _best_with(gauges: Gauges, grown: Sequence[Grown]) -> list[Grown]:
 
 def judged_figure(grown: Grown, outline: Outline, voice: Voice) -> Fit | None:
     """A grown figure as high as asked for, standing as the outline is drawn if it can, with all
-    that a check of its file finds wrong; None where it cannot be laid."""
+    that a check of its file finds wrong; None where it cannot be laid, or has no cell (the outline
+    is smaller than one)."""
+    if not grown.cells:
+        return None
     gauges = grown.start.gauges
     stood = _upright(grown, gauges, outline, voice)
     if stood is None:

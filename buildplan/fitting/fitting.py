@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from contextlib import suppress
+from dataclasses import replace
 from typing import Literal
 
 import numpy as np
@@ -92,6 +93,9 @@ def fit_outline(
         if not fits:
             raise
         return _worth_showing(fits)
+    if not to_its_end:
+        with suppress(KeyboardInterrupt):
+            watch(replace(last, ended=True))
     fits += _judged_best(last, tubes)
     # a shape too large for figures of the finest links is one for tubes, if any can be built
     worth_it = enough == usual or not any(fit.buildable for fit in fits)

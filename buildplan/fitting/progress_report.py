@@ -15,6 +15,8 @@ def progress_words(progress: Progress, voice: Voice, reached: Sequence[Progress]
     """How far the search is; how close anything yet comes, which never falls, and the best to
     build, with why it is better where it is not the closest. `reached` is what the search came to
     until now."""
+    if progress.ended:
+        return voice.say("ended: looking whether the best so far can be built; Ctrl-C keeps none")
     if progress.figures is not None:
         return _growing_words(progress.figures, voice)
     best = progress.best

@@ -131,10 +131,20 @@ def read_outlines(source: str, height_m: float, voice: Voice = ENGLISH) -> tuple
     drawn = svg_outlines(file) if suffix == ".svg" else photo_outlines(file)
     if len(drawn) == 1:
         return (_sized(file.stem, drawn[0], height_m),)
+    if len(drawn) > MOST_PIECES:
+        raise OutlineError(
+            message(
+                "{file} shows {count} outlines, and at most {most} are drawn at once",
+                file=source,
+                count=len(drawn),
+                most=MOST_PIECES,
+            ),
+            message("leave some out, or take one of them with --piece"),
+        )
     low = min(float(one.points.imag.min()) for one in drawn)
     high = max(float(one.points.imag.max()) for one in drawn)
     scale = height_m / (high - low)
-    named = zip(ascii_lowercase, drawn[:MOST_PIECES], strict=False)
+    named = zip(ascii_lowercase, drawn, strict=False)
     return tuple(
         _sized(f"{file.stem} {letter}", one, scale * float(np.ptp(one.points.imag)))
         for letter, one in named

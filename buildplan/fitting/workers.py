@@ -78,7 +78,23 @@ def each(work: Callable[[Given], Answer], given: Sequence[Given]) -> list[Answer
     parallel = Parallel(max_nbytes=None, return_as="generator")
     with _out_of_reach():
         answers = parallel(delayed(work)(one) for one in given)
-    return list(answers)
+    try:
+        return list(answers)
+    except KeyboardInterrupt:
+        _hear_no_more_of_what_is_given_up()
+        raise
+
+
+def _hear_no_more_of_what_is_given_up() -> None:
+    """The thread of joblib's that hands work to processes may come upon work that was just given up
+    (a KeyError); that is nothing to anybody, and would be printed."""
+    heard = threading.excepthook
+
+    def hook(args: threading.ExceptHookArgs) -> None:
+        if not (args.exc_type is KeyError and type(args.thread).__module__.startswith("joblib.")):
+            heard(args)
+
+    threading.excepthook = hook
 
 
 @contextmanager

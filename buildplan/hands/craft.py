@@ -58,9 +58,10 @@ class CraftNumber:
 TIE, BODY, PACE, WORK = "tie_to_tie_per_gauge", "width_per_gauge", "pace", "labour: "
 
 _SIZE = (Moved.HEIGHT, Moved.WIDTH, Moved.DEPTH)
-_SHAPE = (*_SIZE, Moved.TIP, Moved.SAG, Moved.WIND, Moved.REACH)
+_WIND = (Moved.WIND, Moved.BALLAST)  # what holds a gust goes by when it tips
+_SHAPE = (*_SIZE, Moved.TIP, Moved.SAG, *_WIND, Moved.REACH)
 _GIVES = (Moved.HEIGHT, Moved.SAG)
-_MASS = (Moved.HEIGHT, Moved.WEIGHT, Moved.TIP, Moved.SAG, Moved.WIND)
+_MASS = (Moved.HEIGHT, Moved.WEIGHT, Moved.TIP, Moved.SAG, *_WIND)
 
 MOVES: Mapping[str, tuple[Moved, ...]] = {
     TIE: (*_SHAPE, Moved.WEIGHT, Moved.AIR, Moved.PUMP),
@@ -69,7 +70,7 @@ MOVES: Mapping[str, tuple[Moved, ...]] = {
     "air_pressure": _MASS,
     "air_density": _MASS,
     "pump_rate": (Moved.PUMP,),
-    "gravity": (Moved.HEIGHT, Moved.TIP, Moved.SAG, Moved.WIND),
+    "gravity": (Moved.HEIGHT, Moved.TIP, Moved.SAG, *_WIND),
     "strut_stiffness": _SHAPE,
     "crowding_stiffness": _SHAPE,
     "crowding_ratio": _SHAPE,
@@ -92,7 +93,7 @@ MOVES: Mapping[str, tuple[Moved, ...]] = {
     "least_ballast": (Moved.BALLAST, Moved.BASE),
     "base_lean": (Moved.BASE,),
     "dry_sand": (Moved.BALLAST,),
-    "drag": (Moved.WIND,),
+    "drag": _WIND,
 }
 
 

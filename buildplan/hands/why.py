@@ -31,6 +31,8 @@ from buildplan.shape.settling import settled
 
 STEP = 0.1  # of half a range, either way
 BY_LEAPS = (Moved.WIND, Moved.REACH)  # an outline is counted in squares; joints are counted
+# within its range lies where links at a right angle begin to crowd: corners open there all at once
+LEAPING = "crowding_ratio"
 LEAST_SHARE = 1e-9  # what moves a figure by less of its variance does not move it
 
 JOINTS = "joints"
@@ -90,9 +92,9 @@ Put = Callable[[float], Basis]
 def why(piece: Evaluation, figure: Moved) -> Why:
     """What a figure of FIGURES rests on, of a piece."""
     start = basis_of(piece)
-    step = 1.0 if figure in BY_LEAPS else STEP
     movers = []
     for number, put in _numbers(start, figure):
+        step = 1.0 if figure in BY_LEAPS or number.name == LEAPING else STEP
         up, down = (value_of(piece, put(way), figure) for way in (step, -step))
         movers.append(Mover(number, (up - down) / (2 * step), 0.0))
     variance = fsum(one.moves_by**2 for one in movers)

@@ -175,9 +175,8 @@ def right_time(at: Path, value: float | str) -> Suggestion | None:
 
 
 def _right_number(at: Path, kinds: Sequence[Any], value: float, name: str) -> Suggestion | None:
-    time = right_time(at, value)
-    if time is not None:
-        return time
+    if at and at[-1] in TIMES_OF_DAY:
+        return right_time(at, value)
     if str in kinds and not choices(kinds):
         written = str(shown(value))
         right = message("put it in quotes if that is meant: {right}", right=f'{name}"{written}"')

@@ -78,6 +78,9 @@ FORM = [
     ("crew: 3", "labour: {sizing: 1}", 7, "labour.sizing", "unknown key", "size"),
     ('"10:00"', '"25:00"', 7, "opening", "not a time of day", '"10:00"'),
     ('"10:00"', "10", 7, "opening", "must be text", "quotes"),
+    # in quotes these would be times of day no more than without
+    ('"10:00"', "600", 7, "opening", "must be text", "the time of day by which all stands"),
+    ('"10:00"', ".inf", 7, "opening", "must be text", "the time of day by which all stands"),
     ("count: 2", "travels: by air", 5, "designs[1].travels", "by air", "built"),
     ("crew: 3", "crew: 3\nloading: -5", 7, "loading", "at least 0", "minutes"),
 ]

@@ -253,6 +253,9 @@ def test_two_patterns_and_none() -> None:
     two = only_problem(changed(RING, ("spare", f"{graph}spare")))
     assert (two.line, two.path) == (23, "build.graph")
     assert "two patterns" in Voice().tell(two.message)
+    # what the second lacks is nothing to whoever keeps the first
+    begun = only_problem(changed(RING, ("spare", "  graph:\n    joints: [P, Q]\nspare")))
+    assert begun.kind == two.kind
     none = only_problem(RING[: RING.index("  tube:")].replace("build:", "build: {}"))
     assert (none.line, none.path) == (13, "build")
     assert "tube" in suggestion_words(none.suggestion, Voice())

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import threading
 from dataclasses import replace
 from pathlib import Path
 
@@ -11,8 +12,11 @@ from buildplan.fitting import figure_fits, fitting
 from buildplan.fitting.candidates import Progress
 from buildplan.fitting.effort import QUICK
 from buildplan.fitting.fitting import fit_outline
+from buildplan.fitting.progress_report import progress_words
 from buildplan.fitting.sources import read_outline
+from buildplan.fitting.workers import _hear_no_more_of_what_is_given_up
 from buildplan.language.messages import message
+from buildplan.language.voice import Voice
 
 UNSEEN = Path(__file__).parent / "unseen"
 RING_M = 1.0
@@ -30,7 +34,20 @@ def test_the_search_ends_when_told_and_keeps_the_best() -> None:
         return False
 
     assert fit_outline(outline, (8.0,), effort=SMALL, watch=once)
-    assert len(told) == 1
+    assert [one.ended for one in told] == [False, True], "its best is looked at, which is told"
+    assert "looking whether" in progress_words(told[-1], Voice())
+
+
+def test_work_that_is_given_up_is_not_told(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A thread of joblib's that finds nothing where work was given up; other errors are told."""
+    heard: list[object] = []
+    monkeypatch.setattr(threading, "excepthook", lambda args: heard.append(args.exc_type))
+    thread = type("Handing", (threading.Thread,), {"__module__": "joblib.externals.loky"})()
+    _hear_no_more_of_what_is_given_up()
+    for kind in (KeyError, ValueError):
+        threading.excepthook(threading.ExceptHookArgs((kind, kind(7), None, thread)))
+    threading.excepthook(threading.ExceptHookArgs((KeyError, KeyError(7), None, None)))
+    assert heard == [ValueError, KeyError]
 
 
 def test_ctrl_c_keeps_the_best() -> None:

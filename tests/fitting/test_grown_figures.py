@@ -61,6 +61,10 @@ def anchor_fit() -> Fit:
     return fit
 
 
+def test_of_an_outline_that_is_smaller_than_a_cell_no_figure_is_made() -> None:
+    assert judged_figure(replace(grown(), cells=()), anchor(), Voice()) is None
+
+
 @pytest.mark.parametrize("mirrored", [True, False])
 def test_cells_of_a_figure_meet_side_to_side(mirrored: bool) -> None:
     """No side is that of two cells on one side of it, and one outline passes every joint; shapely

@@ -14,7 +14,13 @@ from buildplan.fitting.inside import band_width_m
 from buildplan.fitting.lettering import letter_outline
 from buildplan.fitting.outline import OutlineError, outline_of, symmetry_of
 from buildplan.fitting.outlines import NAMED, named_outline
-from buildplan.fitting.sources import parse_gauges, parse_height, read_outline, units_of
+from buildplan.fitting.sources import (
+    parse_gauges,
+    parse_height,
+    read_outline,
+    read_outlines,
+    units_of,
+)
 from buildplan.fitting.svg_outline import svg_outline
 
 HEAD = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 100">'
@@ -158,6 +164,29 @@ def test_an_svg_that_will_not_do_is_refused(tmp_path: Path, text: str, says: str
     file.write_text(text, "utf-8")
     with pytest.raises(OutlineError, match=says):
         svg_outline(file)
+
+
+@pytest.mark.parametrize(
+    "drawn",
+    ['<g id="a"><use href="#b"/></g><g id="b"><use href="#a"/></g>', "<g>" * 300 + "</g>" * 300],
+    ids=["in themselves", "deep"],
+)
+def test_shapes_without_end_are_told_as_that(tmp_path: Path, drawn: str) -> None:
+    """SVG 2, 5.6: a `use` that leads back to itself is an error."""
+    file = tmp_path / "bad.svg"
+    file.write_text(f"{HEAD}{drawn}</svg>", "utf-8")
+    with pytest.raises(OutlineError, match="too deep in others or in themselves"):
+        svg_outline(file)
+
+
+def test_more_outlines_than_are_drawn_at_once_are_told(tmp_path: Path) -> None:
+    file = tmp_path / "dots.svg"
+    dots = [f'<rect x="{3 * n}" width="2" height="2"/>' for n in range(9)]
+    file.write_text(f"{HEAD}{''.join(dots)}</svg>", "utf-8")
+    with pytest.raises(OutlineError, match="shows 9 outlines, and at most 8"):
+        read_outlines(str(file), 1.5)
+    file.write_text(f"{HEAD}{''.join(dots[:8])}</svg>", "utf-8")
+    assert len(read_outlines(str(file), 1.5)) == 8
 
 
 def test_a_crossing_outline_is_refused() -> None:

@@ -22,8 +22,9 @@ from pathlib import Path
 from desk_kind import DESK
 from judging import ACCEPTED, FAULT, HANG, REFUSED, judged
 from kinds import DESIGNS, KINDS, Kind
+from sold_kind import SOLD
 
-ALL = {kind.name: kind for kind in (*KINDS, DESK)}
+ALL = {kind.name: kind for kind in (*KINDS, SOLD, DESK)}
 AT_ONCE = 500  # cases of a process
 SHOWN = 3  # of each fault
 HEAD = ("kind", "read", "refused", "accepted", "faults", "hangs", "most memory", "slowest")

@@ -1,9 +1,8 @@
-"""The numbers that stand for the craft: the README's tables are those of the program, and each
-number moves what it is said to move and nothing else."""
+"""The numbers that stand for the craft: each moves what it is said to move and nothing else."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import cache
 from math import sqrt
@@ -11,57 +10,20 @@ from pathlib import Path
 
 import pytest
 
-from buildplan.business.events.loading import BAG_GIVES
-from buildplan.business.events.taking_down import DOWN_MINUTES
 from buildplan.design.model import Design
 from buildplan.design.reading import read_design
 from buildplan.evaluation.ballast import ballast_kg, sand_l
 from buildplan.evaluation.evaluating import Evaluation, evaluate
-from buildplan.hands.craft import CRAFT, CraftNumber, Moved
+from buildplan.hands.craft import CRAFT, Moved
 from buildplan.hands.why import FIGURES, basis_of, value_of, why
 from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Access
 from buildplan.sequence.reach import find_reach
-from buildplan.shape.advice import FALLEN_SHARE, LEANS_LIGHTLY_DEG
 from buildplan.shape.constants import CONSTANTS, constants_with
 from buildplan.shape.examining import latex_of
-from buildplan.shape.settings import DEFAULT
 
 ROOT = Path(__file__).parents[2]
-HEAD = "| number | value | range | unit | from | moves |"
-RULES = "| rule of thumb | value | from |"
-
-
-def table(head: str) -> list[str]:
-    lines = (ROOT / "README.md").read_text("utf-8").splitlines()
-    rows = lines[lines.index(head) + 2 :]
-    return rows[: next(i for i, line in enumerate(rows) if not line.startswith("|"))]
-
-
-def row(number: CraftNumber) -> str:
-    low, high = (f"{one:.3g}" for one in (number.low, number.high))
-    value, moves = f"{number.value:g}", ", ".join(number.moves)
-    cells = (f"`{number.name}`", value, f"{low} to {high}", number.unit, number.source, moves)
-    return "| " + " | ".join(cells) + " |"
-
-
-def rules() -> Iterator[tuple[str, str, str]]:
-    spare = Design.model_fields["spare"].default
-    down = ", ".join(f"{kind} {minutes:g}" for kind, minutes in DOWN_MINUTES.items())
-    yield "spare balloons, where the file says nothing", f"{100 * spare:g} %", "from memory"
-    yield "tips lightly what goes over below", f"{LEANS_LIGHTLY_DEG:g} degrees", "ours"
-    yield "has fallen what sinks by more than", f"{100 * FALLEN_SHARE:g} % of its height", "ours"
-    yield "closes what strains no link by more than", f"{100 * DEFAULT.strain_allowed:g} %", "ours"
-    overlap = f"{100 * DEFAULT.overlap_allowed:g} % of where they touch"
-    yield "balloons that share no joint may press in by", overlap, "ours"
-    yield "a bag gives by", f"1/{1 / BAG_GIVES:g} of a side", "from memory"
-    yield "minutes of taking down", down, "from memory"
-
-
-def test_the_readme_s_tables_are_the_program_s() -> None:
-    assert table(HEAD) == [row(number) for number in CRAFT.values()]
-    assert table(RULES) == ["| " + " | ".join(cells) + " |" for cells in rules()]
 
 
 def test_the_registry_has_every_constant_and_every_kind_of_work() -> None:
@@ -234,6 +196,20 @@ def test_the_gust_that_tips_goes_with_the_root_of_the_drag() -> None:
     (drag,) = (one for one in found.movers if one.number.name == "drag")
     high, low = (sqrt(drag.number.value / bound) for bound in (drag.number.high, drag.number.low))
     assert drag.moves_by / found.value == pytest.approx((high - low) / 2)
+
+
+def test_what_opens_corners_all_at_once_counts_by_both_ends_of_its_range() -> None:
+    """GUM, 5.1.3, note 2: half of f(x + u) - f(x - u), where the figure is no straight line. Sides
+    that meet at a right angle crowd below 1 / sqrt 2 of tie-to-tie, where their midpoints are."""
+    frame = piece("picture_frame")
+    found = {one.number.name: one.moves_by for one in why(frame, Moved.TIP).movers}
+    low, high = (
+        piece("picture_frame", ("crowding_ratio", value)).facts.tip_angle_deg
+        for value in (0.70, 0.735)
+    )
+    assert found["crowding_ratio"] == pytest.approx((high - low) / 2, rel=0.03)
+    # by the slope at its value it would be 0.5 degrees
+    assert abs(found["crowding_ratio"]) < 0.1
 
 
 def test_what_the_design_knows_moves_nothing() -> None:

@@ -28,7 +28,7 @@ TOOLS_M, TOOLS_KG = (0.6, 0.4, 0.4), 15.0
 CANISTER_M, CANISTER_KG = (0.3, 0.2, 0.2), 10.0
 # Bags give by this share of a side, and grow along another (from memory).
 BAG_GIVES = 1 / 6
-# A bag that is hardly filled takes this much of its height all the same.
+# A bag that is hardly filled takes this much of its height all the same (from memory).
 LEAST_BAG = 0.2
 # More trips than these nobody drives: a larger vehicle is asked for instead.
 MOST_TRIPS = 4
