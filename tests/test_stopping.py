@@ -14,7 +14,9 @@ import time
 from pathlib import Path
 
 import pytest
+from reportlab.lib.utils import annotateException
 
+from buildplan import __main__ as main
 from buildplan.commands import files
 
 STAR = Path(__file__).parent.parent / "designs" / "reading_star.yaml"
@@ -53,24 +55,68 @@ def test_a_command_that_is_stopped_says_so_and_leaves_nothing(
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="signals")
-def test_an_interrupt_while_a_class_is_made_is_one_too() -> None:
-    """Python 3.11 ends a descriptor's `__set_name__` that is interrupted in a RuntimeError."""
-    named = "os.kill(os.getpid(), 2) or time.sleep(1)"
-    call = f"""
+def test_an_interrupt_before_anything_else_is_loaded_is_one_too() -> None:
+    run = [sys.executable, "-c", CALL, "signal", str(int(signal.SIGINT)), "--version"]
+    ended = subprocess.run(run, capture_output=True, text=True, check=False)
+    assert (ended.returncode, ended.stdout, ended.stderr) == (130, "", "Stopped.\n")
+
+
+# sends itself a signal where Python 3.11 wraps its error, while a class is made (`__set_name__`),
+# or where it is lost, while an object goes (Python's data model, `__del__`)
+WRAPPED = """
 import os, sys, time
-class Interrupted:
-    def __set_name__(self, owner, name): {named}
+moment, number, how = sys.argv[1], int(sys.argv[2]), sys.argv[3]
+
+class Sender:
+    def __set_name__(self, owner, name):
+        os.kill(os.getpid(), number) or time.sleep(1)
+
+    def __del__(self):
+        if how == "lost":
+            os.kill(os.getpid(), number) or time.sleep(0.01)
+
 class Maker:
     def find_spec(self, name, path=None, target=None):
-        if name == "typer":
-            type("Made", (), {{"one": Interrupted()}})
+        if name == moment:
+            sys.meta_path.remove(self)
+            if how == "lost":
+                Sender()
+            else:
+                type("Made", (), {"one": Sender()})
+
 sys.meta_path.insert(0, Maker())
+sys.argv = ["buildplan", *sys.argv[4:]]
 from buildplan.__main__ import main
 main()
 """
-    run = [sys.executable, "-c", call]
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="signals")
+@pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
+@pytest.mark.parametrize("how", ["wrapped", "lost"])
+@pytest.mark.parametrize("moment", ["typer", "numpy"])
+def test_a_signal_whose_error_is_wrapped_or_lost_is_heard(
+    moment: str, how: str, number: signal.Signals
+) -> None:
+    run = [sys.executable, "-c", WRAPPED, moment, str(int(number)), how, "check", str(STAR)]
     ended = subprocess.run(run, capture_output=True, text=True, check=False)
-    assert (ended.returncode, ended.stderr) == (130, "Stopped.\n")
+    (line,) = ended.stderr.splitlines()
+    assert line.startswith("Stopped")
+    assert (ended.returncode, ended.stdout) == (128 + number, "")
+
+
+def test_being_told_to_end_stays_that_where_a_library_adds_words() -> None:
+    """reportlab puts where it was on a page before the words of whatever is raised there."""
+
+    def drawn() -> None:
+        try:
+            main._end(signal.SIGTERM, None)
+        except SystemExit:
+            annotateException("handle_frameEnd")
+
+    with pytest.raises(SystemExit) as ended:
+        drawn()
+    assert ended.value.code == 143
 
 
 # sends itself a signal when all is said and done, while Python comes to its end
@@ -114,6 +160,30 @@ def test_an_interrupt_does_not_reach_what_a_desk_is_still_loading() -> None:
     ended = subprocess.run(run, capture_output=True, text=True, check=True)
     assert int(ended.stdout, 16) & 1 << signal.SIGINT - 1
     assert ended.stderr == ""
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="signals")
+@pytest.mark.parametrize(("number", "status"), [(signal.SIGINT, 0), (signal.SIGTERM, 143)])
+def test_a_desk_that_is_ended_leaves_no_temporary_file(
+    number: signal.Signals, status: int, tmp_path: Path
+) -> None:
+    temporary = tmp_path / "temporary"
+    temporary.mkdir()
+    desk = subprocess.Popen(
+        [sys.executable, "-m", "buildplan", "desk", str(tmp_path), "--no-open"],
+        env={**os.environ, "TMPDIR": str(temporary)},
+        stdout=subprocess.DEVNULL,
+        stderr=subprocess.PIPE,
+        text=True,
+    )
+    assert desk.stderr is not None
+    assert "The desk is open" in desk.stderr.readline()
+    while not any(temporary.iterdir()):  # where its processes listen (multiprocessing, forkserver)
+        time.sleep(0.05)
+    desk.send_signal(number)
+    desk.communicate()
+    assert desk.returncode == status
+    assert not any(temporary.iterdir())
 
 
 @pytest.mark.parametrize("stop", [KeyboardInterrupt, SystemExit])

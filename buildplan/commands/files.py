@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Sequence
+from os.path import exists, samefile
 from pathlib import Path
 from typing import TypeVar
 
@@ -64,7 +65,8 @@ def refuse_file_for_folder(folder: Path, voice: Voice) -> None:
 
 def refuse_itself(out: Path | None, design: Path, voice: Voice) -> None:
     """A wrong call where what is made of a design would be written over it."""
-    if out is not None and out.exists() and design.exists() and out.samefile(design):
+    # what cannot be looked at is no such file here, and told where it is written
+    if out is not None and exists(out) and exists(design) and samefile(out, design):
         raise typer.BadParameter(
             voice.say("{file} is the design itself; name another file", file=str(out))
         )

@@ -197,17 +197,18 @@ def _outlines(
             return read_outlines(text, height_m, voice)
         return (piece_by_number(text, piece, height_m),)
 
+    if taken is not None and Path(source).suffix.lower() not in PHOTOS:
+        raise typer.BadParameter(
+            voice.say("--taken goes with a picture: a .png or .jpg as the outline")
+        )
     try:
         wanted = asked(read, source, voice)
-        if taken is not None:
-            if Path(source).suffix.lower() not in PHOTOS:
-                raise typer.BadParameter(
-                    voice.say("--taken goes with a picture: a .png or .jpg as the outline")
-                )
-            write_whole(taken, taken_picture(silhouettes_in(Path(source))))
-            answer(taken)
+        drawn = b"" if taken is None else taken_picture(silhouettes_in(Path(source)))
     except OSError as error:
         raise typer.BadParameter(unreadable(source, error, voice)) from error
+    if taken is not None:
+        write_whole(taken, drawn)
+        answer(taken)
     if len(wanted) > 1:
         words = voice.say(
             "{file} shows {count} outlines: a design each, and one that joins them; --piece 1 "

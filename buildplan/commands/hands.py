@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from os.path import exists
 from pathlib import Path
 from typing import Annotated
 
@@ -107,7 +108,7 @@ def learn(
     target = hands or log.parent / HANDS_FILE
     new = measured_in(log, voice)
     with alone_in(target.parent):
-        before = read_hands(target) if target.exists() else ()
+        before = read_hands(target) if exists(target) else ()
         known = gathered(before, new)
         write_whole(target, hands_text(known).encode())
     answer(target)

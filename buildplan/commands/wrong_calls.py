@@ -40,6 +40,12 @@ class Commands(TyperGroup):
             sys.exit(error.exit_code)
         except typer.Abort:  # Ctrl-C where something was asked
             sys.exit(130)
+        except RuntimeError as error:  # so Python 3.11 wraps what comes while a class is made
+            if isinstance(error.__cause__, KeyboardInterrupt):
+                sys.exit(130)
+            if isinstance(error.__cause__, SystemExit):
+                raise error.__cause__ from None
+            raise
         sys.exit(status if isinstance(status, int) else 0)
 
 

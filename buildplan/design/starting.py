@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from buildplan.design.beginnings import PIECES
 from buildplan.design.measures import Units
 from buildplan.design.wishes import USUAL_GAUGE, BuildLines, Wish, WishError, a_piece, to_gauge
+from buildplan.language.isolates import without_isolates
 from buildplan.language.messages import message
 from buildplan.language.voice import Voice
 from buildplan.source.colour_names import HEX, OFFERED, hex_of
@@ -31,20 +32,19 @@ def design_text(wish: Wish, voice: Voice) -> str:
     gauge = _gauge(wish)
     link = gauge * TIE_TO_TIE_PER_GAUGE
     plan = PIECES[wish.piece](wish, None if wish.size is None else wish.size / link, voice)
-    return "\n".join(
-        [
-            *_head(wish, voice),
-            "balloons:",
-            *_balloons(wish, plan, voice),
-            "",
-            "build:",
-            *(f"  {line}" for line in plan.build),
-            *_way_up(plan, voice),
-            "",
-            *_left_out(plan, voice),
-            "",
-        ]
-    )
+    lines = [
+        *_head(wish, voice),
+        "balloons:",
+        *_balloons(wish, plan, voice),
+        "",
+        "build:",
+        *(f"  {line}" for line in plan.build),
+        *_way_up(plan, voice),
+        "",
+        *_left_out(plan, voice),
+        "",
+    ]
+    return without_isolates("\n".join(lines))
 
 
 def _check(wish: Wish) -> None:

@@ -5,10 +5,10 @@ from __future__ import annotations
 
 from html import escape
 from pathlib import Path
-from tempfile import TemporaryDirectory
 from typing import get_args
 
 from buildplan.design.measures import Units
+from buildplan.design.reading import joined_data
 from buildplan.desk.beginnings import CALLED, pattern_design
 from buildplan.desk.cards import card_picture
 from buildplan.desk.fit_task import BeginningsWork, FitWork, Report
@@ -18,7 +18,7 @@ from buildplan.desk.refusals import RefusedError
 from buildplan.desk.saving import begin
 from buildplan.desk.titles import stem_of, titled
 from buildplan.evaluation.evaluating import NEW_PARTS, evaluate
-from buildplan.evaluation.seating import read_whole
+from buildplan.evaluation.seating import seated
 from buildplan.fitting.candidates import Progress
 from buildplan.fitting.effort import USUAL
 from buildplan.fitting.fit_file import fit_text
@@ -28,11 +28,16 @@ from buildplan.fitting.outlines import named_outline
 from buildplan.fitting.photo_outline import photo_outline
 from buildplan.fitting.progress_report import progress_words
 from buildplan.fitting.sources import FIGURE_GAUGES, gauges_for
-from buildplan.fitting.svg_outline import svg_outline
+from buildplan.fitting.svg_outline import outline_in, svg_outline
 from buildplan.fitting.workers import working
 from buildplan.language.told import ToldError
 from buildplan.language.voice import Voice
+from buildplan.shape.constants import CONSTANTS
+from buildplan.source.bounded import why_not_read
+from buildplan.source.trade_words import in_file_words
 from buildplan.source.whole_files import write_whole
+from buildplan.source.yaml_nodes import plain
+from buildplan.source.yaml_source import load
 
 
 def begin_fitted(task: FitWork, report: Report) -> None:
@@ -46,9 +51,13 @@ def begin_fitted(task: FitWork, report: Report) -> None:
         report(Begun(begin(Folder(task.root), stem_of(task.title), titled(made, task.title))))
     except ToldError as error:
         words = voice.tell(error.told)
-        report(Refused(words.replace(str(task.sent), task.title)))
+        sent = str(task.sent or task.title)
+        report(Refused(words.replace(sent, task.title)))
     except RefusedError as error:
         report(Refused(voice.tell(error.told)))
+    except OSError as error:  # of the picture that was sent
+        words = voice.say("{file}: {problem}", file=task.title, problem=why_not_read(error))
+        report(Refused(words))
 
 
 def _fitted(task: FitWork, voice: Voice, report: Report) -> bytes | None:
@@ -86,13 +95,9 @@ def _outline(task: FitWork, voice: Voice) -> Outline:
         finally:
             task.sent.unlink(missing_ok=True)
     else:
-        with TemporaryDirectory() as folder:
-            file = Path(folder) / "outline.svg"
-            path = escape(task.drawn, quote=True)
-            file.write_text(
-                f'<svg xmlns="http://www.w3.org/2000/svg"><path d="{path}"/></svg>', "utf-8"
-            )
-            drawn = svg_outline(file)
+        path = escape(task.drawn, quote=True)
+        text = f'<svg xmlns="http://www.w3.org/2000/svg"><path d="{path}"/></svg>'
+        drawn = outline_in(text, task.title)
     return outline_of(task.title, drawn.points, task.height_m, drawn.holes, drawn.left_out)
 
 
@@ -102,10 +107,9 @@ def draw_beginnings(task: BeginningsWork, report: Report) -> None:
         target = task.folder / f"{key}.png"
         if target.exists():
             continue
-        with TemporaryDirectory() as folder:
-            file = Path(folder) / f"{key}.yaml"
-            file.write_bytes(pattern_design(key, key, Voice()))
-            design = read_whole(file)
+        text = pattern_design(key, key, Voice()).decode()
+        data = in_file_words(plain(load(text, key).root))
+        design = seated(joined_data(data, Path(), CONSTANTS)).design
         made = evaluate(design, design.units, NEW_PARTS)
         write_whole(target, card_picture(made.framework, made.shape))
         report(Made(target.name))

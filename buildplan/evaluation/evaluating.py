@@ -17,6 +17,7 @@ from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.model import Step
 from buildplan.sequence.reach import find_reach
 from buildplan.sequence.steps import plan_steps
+from buildplan.shape.advice import FALLEN_SHARE
 from buildplan.shape.constants import Constant, constants_with
 from buildplan.shape.examining import examine
 from buildplan.shape.finding import Settings, find_shape
@@ -47,11 +48,17 @@ class Evaluation:
     units: Units
 
     @property
-    def sag_m(self) -> float:
-        """How far the top of the piece comes down under its own weight, as far as that is known:
-        of one that does not hold itself up, a quarter of its height at most."""
+    def falls(self) -> bool:
+        """Whether it does not hold itself up."""
         found = self.examination.sag
-        return 0.0 if found is None else min(found.value, self.shape.height_m / 4)
+        return found is not None and found.value > FALLEN_SHARE * self.shape.height_m
+
+    @property
+    def sag_m(self) -> float:
+        """How far the top of the piece comes down under its own weight, as far as that is known;
+        none of one that does not hold itself up: that stands only where something else holds it."""
+        found = self.examination.sag
+        return 0.0 if found is None or self.falls else found.value
 
     @property
     def standing_height_m(self) -> float:

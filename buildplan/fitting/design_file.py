@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from textwrap import wrap
 
 from buildplan.design.model import Design
+from buildplan.language.isolates import without_isolates
 from buildplan.language.voice import Voice
 from buildplan.patterns.extra_keys import Extra, ExtraBalloon
 from buildplan.patterns.figure_keys import Figure, FigureRun, FigureStroke
@@ -56,7 +57,7 @@ def design_text(
     if design.pole:
         held = voice.say("It does not hold itself up: a pole that stands by itself holds it.")
         lines += ["", f"# {held}", "pole: true"]
-    return "\n".join(lines) + "\n"
+    return without_isolates("\n".join(lines)) + "\n"
 
 
 def _tube(tube: Tube, voice: Voice) -> list[str]:

@@ -9,6 +9,7 @@ from buildplan.design.translating import translated_design
 from buildplan.evaluation.measured import Measured
 from buildplan.fitting.resize_options import ResizeWay
 from buildplan.instructions.times import duration
+from buildplan.language.isolates import without_isolates
 from buildplan.language.messages import mark
 from buildplan.language.phrases import capital, clauses, sentences
 from buildplan.language.voice import Voice
@@ -96,5 +97,5 @@ def heading(way: ResizeWay, now: Measured, source: str, units: Units, voice: Voi
     )
     prices = now.design.prices or now.design.pack_prices
     if way.by == "balloon" and prices:
-        return sentences(words, voice.say("Prices are still those of the old size."))
-    return words
+        words = sentences(words, voice.say("Prices are still those of the old size."))
+    return without_isolates(words)

@@ -23,6 +23,7 @@ from buildplan.fitting.design_file import balloon_lines
 from buildplan.fitting.fit import Fit
 from buildplan.fitting.tube_design import BRACE, LOCK
 from buildplan.framework.chain_roles import OUTER, Layer
+from buildplan.language.isolates import without_isolates
 from buildplan.language.messages import Message
 from buildplan.language.voice import Voice
 from buildplan.patterns.build import built_as
@@ -206,7 +207,9 @@ def assembly_text(
         if not rows:
             return None
         ties += _tie_lines(rows, (letter, one), (following, other))
-    head = voice.say("{piece}: outlines of one drawing, side by side.", piece=name)
+    head = without_isolates(
+        voice.say("{piece}: outlines of one drawing, side by side.", piece=name)
+    )
     parts = [
         f"      - {{name: {letter}, design: {json.dumps(file, ensure_ascii=False)}}}"
         for letter, file in zip(ascii_uppercase, files, strict=False)

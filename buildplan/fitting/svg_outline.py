@@ -33,7 +33,12 @@ POINTS_PER_CURVE, POINTS_PER_ARC = 24, 96
 def svg_outline(file: FilePath) -> Drawn:
     """The largest closed path, its holes, and how many others there are. Raises OutlineError;
     OSError passes through."""
-    found = _closed_paths(file)
+    return outline_in(_text(file), str(file))
+
+
+def outline_in(text: str, called: str) -> Drawn:
+    """As `svg_outline`, of the text of an SVG; `called` is its name in messages."""
+    found = _closed_paths(text, called)
     largest = max(found, key=lambda closed: closed.region.area)
     holes = tuple(closed.points for closed in found if closed.hole_in(largest))
     return Drawn(largest.points, holes, len(found) - len(holes) - 1)
@@ -43,7 +48,7 @@ def svg_outlines(file: FilePath) -> tuple[Drawn, ...]:
     """The pieces of a drawing, from left to right: closed paths that neither touch nor lie within
     a larger one, each with its holes; the largest also has how many paths are left out: those that
     do, and what is much smaller. Raises OutlineError; OSError passes through."""
-    found = _closed_paths(file)
+    found = _closed_paths(_text(file), str(file))
     apart: list[_Closed] = []
     for one in sorted(found, key=lambda closed: closed.region.area, reverse=True):
         large = not apart or one.region.area >= A_PIECE * apart[0].region.area
@@ -55,9 +60,8 @@ def svg_outlines(file: FilePath) -> tuple[Drawn, ...]:
     return tuple(sorted(drawn, key=lambda one: float(one.points.real.min())))
 
 
-def _closed_paths(file: FilePath) -> list[_Closed]:
-    """Every closed path of a file, one at least. Raises OutlineError."""
-    text = _text(file)
+def _closed_paths(text: str, file: str) -> list[_Closed]:
+    """Every closed path of a file's text, one at least. Raises OutlineError."""
     _check_size(file, text)
     try:
         drawing = SVG.parse(io.StringIO(text), reify=True)
@@ -65,7 +69,7 @@ def _closed_paths(file: FilePath) -> list[_Closed]:
         raise _unread(file) from error
     if not isinstance(drawing, SVG):
         raise OutlineError(
-            message("{file} is no SVG: its outermost element is another", file=str(file)),
+            message("{file} is no SVG: its outermost element is another", file=file),
             message("save it again as plain SVG"),
         )
     found: list[_Closed] = []
@@ -92,13 +96,13 @@ def _closed_paths(file: FilePath) -> list[_Closed]:
                 found.append(_Closed(np.conj(points), number, _even_odd(element)))
     if not found:
         raise OutlineError(
-            message("{file} holds no closed path", file=str(file)),
+            message("{file} holds no closed path", file=file),
             message("close the outline: end its path with Z"),
         )
     return found
 
 
-def _check_size(file: FilePath, text: str) -> None:
+def _check_size(file: str, text: str) -> None:
     """Raises OutlineError where a file draws too much, or is no XML."""
     try:
         elements = drawn_elements(text, MOST_SEGMENTS)
@@ -106,7 +110,7 @@ def _check_size(file: FilePath, text: str) -> None:
         raise OutlineError(
             message(
                 "{file} is not written as SVG is: see its line {line}",
-                file=str(file),
+                file=file,
                 line=str(error.position[0]),
             ),
             message("save it again as plain SVG"),
@@ -125,32 +129,30 @@ def _check_size(file: FilePath, text: str) -> None:
         )
 
 
-def _unread(file: FilePath) -> OutlineError:
+def _unread(file: str) -> OutlineError:
     return OutlineError(
-        message("{file} cannot be read as SVG", file=str(file)),
+        message("{file} cannot be read as SVG", file=file),
         message("save it again as plain SVG"),
     )
 
 
-def _too_much(file: FilePath) -> OutlineError:
+def _too_much(file: str) -> OutlineError:
     return OutlineError(
-        message(
-            "{file} holds more than {count} path segments", file=str(file), count=MOST_SEGMENTS
-        ),
+        message("{file} holds more than {count} path segments", file=file, count=MOST_SEGMENTS),
         message("simplify the drawing to one outline"),
     )
 
 
-def _too_far(file: FilePath) -> OutlineError:
+def _too_far(file: str) -> OutlineError:
     return OutlineError(
-        message("{file} draws further out than any sheet reaches", file=str(file)),
+        message("{file} draws further out than any sheet reaches", file=file),
         message("save it again as plain SVG"),
     )
 
 
-def _too_tangled(file: FilePath) -> OutlineError:
+def _too_tangled(file: str) -> OutlineError:
     return OutlineError(
-        message("a path of {file} crosses itself too often for an outline", file=str(file)),
+        message("a path of {file} crosses itself too often for an outline", file=file),
         message("simplify the drawing to one outline"),
     )
 

@@ -52,12 +52,15 @@ def height_lines(hands: Hands, piece: Evaluation, voice: Voice) -> Iterator[str]
     out with these hands."""
     hands = hands.taken_for_granted
     found = forecast(hands, height_of(piece))
-    yield voice.say(
-        "{height} as it stands ({low} to {high})",
-        height=size_words(found.value_m, piece.units),
-        low=size_words(found.low_m, piece.units),
-        high=size_words(found.high_m, piece.units),
-    )
+    said = {
+        "height": size_words(found.value_m, piece.units),
+        "low": size_words(found.low_m, piece.units),
+        "high": size_words(found.high_m, piece.units),
+    }
+    if piece.falls:
+        yield voice.say("{height} where something holds it up ({low} to {high})", **said)
+    else:
+        yield voice.say("{height} as it stands ({low} to {high})", **said)
     best = narrowest(hands, piece)
     if best is None or best.then_m > LEFT * best.now_m:
         return

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import csv
-import datetime
 import io
 import json
 import shutil
@@ -12,12 +11,8 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from certificates import seller
 from conftest import Call
-from cryptography import x509
-from cryptography.hazmat.primitives import hashes, serialization
-from cryptography.hazmat.primitives.asymmetric import rsa
-from cryptography.hazmat.primitives.serialization import pkcs12
-from cryptography.x509.oid import NameOID
 from desks import DESIGNS, AtOnce, Page, open_page, with_designs
 from pypdf import PdfReader
 
@@ -147,19 +142,6 @@ def test_copies_are_sold_to_a_list_of_buyers_and_sealed(page: Page, call: Call) 
         page, what="companion", edition="sale", key="mine.key", buyers="Ana Example"
     )
     assert pages == by_command(call, "companion", small, *more, "--for", "Ana Example")
-
-
-def seller(file: Path, password: str) -> None:
-    """A key and a certificate signed by itself, made up (RFC 7292, by pyca/cryptography)."""
-    key = rsa.generate_private_key(public_exponent=65537, key_size=2048)
-    name = x509.Name([x509.NameAttribute(NameOID.COMMON_NAME, "Lantern Street (invented)")])
-    start = datetime.datetime(2026, 1, 1, tzinfo=datetime.UTC)
-    made = x509.CertificateBuilder().subject_name(name).issuer_name(name)
-    made = made.public_key(key.public_key()).serial_number(7)
-    made = made.not_valid_before(start).not_valid_after(start.replace(year=2090))
-    certificate = made.sign(key, hashes.SHA256())
-    locked = serialization.BestAvailableEncryption(password.encode())
-    file.write_bytes(pkcs12.serialize_key_and_certificates(b"", key, certificate, None, locked))
 
 
 def test_copies_are_signed_and_their_password_is_kept_nowhere(page: Page, call: Call) -> None:

@@ -14,7 +14,9 @@ from PIL import Image, ImageDraw
 
 from buildplan.design.reading import read_design
 from buildplan.desk import beginnings, fit_working
+from buildplan.desk.fit_task import FitWork
 from buildplan.desk.new_calls import kind_of, pictures
+from buildplan.desk.outcome import Refused
 from buildplan.fitting.effort import QUICK
 
 SHIELD = "M50 90L10 50L10 15L90 15L90 50Z"
@@ -217,3 +219,11 @@ def test_what_cannot_be_had_is_said(page: Page) -> None:
     answer = page.send("/api/new", {"name": "x", "from": crossing})
     assert page.data(f"/api/jobs/{answer.json()['job']}")["state"] == "failed"
     assert page.data("/api/home")["designs"] == []
+
+
+def test_a_picture_that_went_before_it_was_read_is_told(tmp_path: Path) -> None:
+    told: list[object] = []
+    work = FitWork(tmp_path, "Pear", 1.0, "cm", "en", sent=tmp_path / "sent.png")
+    fit_working.begin_fitted(work, told.append)
+    assert told[-1] == Refused("Pear: there is no such file")
+    assert not any(tmp_path.iterdir())

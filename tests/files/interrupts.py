@@ -1,12 +1,13 @@
 """How commands end that are stopped at work, as one at a terminal stops them.
 
-    .venv/bin/python tests/files/interrupts.py [--moments 10] [COMMAND ...]
+    .venv/bin/python tests/files/interrupts.py [--moments 10] [--early 10] [COMMAND ...]
 
-prints a row for each command and signal, sent at so many moments from the start to its usual end:
-Ctrl-C as a terminal sends it, to all processes there, and SIGTERM to the command alone. Standard
-error is a terminal (pty(7)), so that what turns there while it works is tried as well. `odd` names
-what should not be: another status, more than one plain line, a file half written or one that a
-command left that says nothing was written, a process or a temporary file that is still there.
+prints a row for each command and signal, sent at so many moments from the start to its usual end,
+and at so many of its first 0.3 seconds, while it is loaded: Ctrl-C as a terminal sends it, to all
+processes there, and SIGTERM to the command alone. Standard error is a terminal (pty(7)), so that
+what turns there while it works is tried as well. `odd` names what should not be: another status,
+more than one plain line, a file half written or one that a command left that says nothing was
+written, a process or a temporary file that is still there.
 """
 
 from __future__ import annotations
@@ -22,38 +23,23 @@ import sys
 import tempfile
 import threading
 import time
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from stopped_commands import COMMANDS, DESIGNS, ENDLESS, GIVEN, OUT, ROOT, lay_out
+
 from buildplan.source import whole_files
 
-ROOT = Path(__file__).parent.parent.parent
-DESIGNS = ROOT / "designs"
-LAMPS = sorted((DESIGNS / "gallery").glob("lamp_*.yaml"))
-OUT = "OUT"
 SIGNALS = (signal.SIGINT, signal.SIGTERM)
 # what a search that is interrupted has found by then is kept and told
 KEPT = {("fit", signal.SIGINT): (0, 1)}
-# the desk has no other end, once it says that it is open
-ENDLESS: Mapping[str, str] = {"desk": "The desk is open"}
 GONE_S = 10.0
+LOADING_S = 0.3
 Stop = Callable[[int, list[bytes]], float]
 # how a terminal is told to move, to colour, to hide its cursor (ECMA-48, 5.4)
 MOVES = re.compile(r"\x1b\[[0-9;?]*[A-Za-z]")
 HIDDEN, SHOWN = "\x1b[?25l", "\x1b[?25h"
-
-COMMANDS: Mapping[str, tuple[str | Path, ...]] = {
-    "booklet": ("booklet", DESIGNS / "reading_star.yaml", "--out", OUT),
-    "several": ("booklet", *LAMPS, "--out", OUT),
-    "fit": (
-        *("fit", "crescent", "--height", "120cm", "--effort", "quick"),
-        *("--out", f"{OUT}/a.yaml", "--picture", f"{OUT}/a.png"),
-    ),
-    "event": ("event", DESIGNS / "reopening.event.yaml", "--out", OUT),
-    "gallery": ("gallery", DESIGNS, "--out", f"{OUT}/gallery.pdf"),
-    "desk": ("desk", OUT, "--no-open"),
-}
 
 
 @dataclass(frozen=True)
@@ -72,9 +58,9 @@ class Ended:
     processes: int
 
 
-def ended(command: Sequence[str | Path], place: Path, stop: Stop) -> Ended:
-    """How a command ends; `stop` is given the id of its process and what it says, and tells when it
-    sent what."""
+def ended(command: Sequence[str | Path], place: Path, given: Path, stop: Stop) -> Ended:
+    """How a command ends that works in `place`; `stop` is given the id of its process and what it
+    says, and tells when it sent what."""
     shutil.rmtree(place, ignore_errors=True)
     out, temporary = place / "out", place / "tmp"
     temporary.mkdir(parents=True)
@@ -84,7 +70,7 @@ def ended(command: Sequence[str | Path], place: Path, stop: Stop) -> Ended:
         sys.executable,
         "-m",
         "buildplan",
-        *(str(one).replace(OUT, str(out)) for one in command),
+        *(str(one).replace(OUT, str(out)).replace(GIVEN, str(given)) for one in command),
     ]
     ours, theirs = os.openpty()
     process = subprocess.Popen(
@@ -179,6 +165,9 @@ def once_open(words: str) -> Stop:
 
 def odd(name: str, number: signal.Signals, one: Ended, whole: Ended) -> str:
     """What should not be in how a command ended; nothing where all is as it should be."""
+    started = "buildplan" in one.said or "Stopped" in one.said
+    if one.status in (1, -number) and one.said.endswith("KeyboardInterrupt\n\n") and not started:
+        return ""  # Python has not come to our first line
     found = []
     good = name in ENDLESS and ENDLESS[name] in one.said and number == signal.SIGINT
     usual = 0 if good else 128 + number
@@ -207,21 +196,23 @@ def _last(one: Ended) -> str:
     return one.said[-1500:]
 
 
-def rows(name: str, moments: int) -> None:
+def rows(name: str, moments: int, early: int, given: Path) -> None:
     """Print the rows of a command."""
-    command = COMMANDS[name]
     with tempfile.TemporaryDirectory() as place:
+
+        def stopped(stop: Stop) -> Ended:
+            return ended(COMMANDS[name], Path(place), given, stop)
+
         begun = time.monotonic()
         stop = once_open(ENDLESS[name]) if name in ENDLESS else lambda *_: begun
-        whole = ended(command, Path(place), stop)
+        whole = stopped(stop)
         usual_s = time.monotonic() - begun
         if name in ENDLESS:  # from its beginning to some time after it is open
             usual_s *= 2
+        at = [usual_s * (n + 0.5) / moments for n in range(moments)]
+        at += [LOADING_S * (n + 0.5) / early for n in range(early)]
         for number in SIGNALS:
-            tries = [
-                ended(command, Path(place), sent_after(usual_s * (n + 0.5) / moments, number))
-                for n in range(moments)
-            ]
+            tries = [stopped(sent_after(seconds, number)) for seconds in at]
             wrong = {odd(name, number, one, whole) for one in tries} - {""}
             statuses = sorted({one.status for one in tries})
             print(
@@ -241,13 +232,16 @@ def main() -> None:
     parser = argparse.ArgumentParser()
     parser.add_argument("commands", nargs="*")
     parser.add_argument("--moments", type=int, default=10)
+    parser.add_argument("--early", type=int, default=10)
     asked = parser.parse_args()
     signal.signal(
         signal.SIGINT, signal.default_int_handler
     )  # heard, though begun in the background
     print("command", "signal", "moments", "statuses", "longest to the end", "odd", sep="\t")
-    for name in asked.commands or COMMANDS:
-        rows(name, asked.moments)
+    with tempfile.TemporaryDirectory() as given:
+        lay_out(Path(given))
+        for name in asked.commands or COMMANDS:
+            rows(name, asked.moments, asked.early, Path(given))
 
 
 if __name__ == "__main__":

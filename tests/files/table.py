@@ -1,6 +1,6 @@
 """What becomes of files when writing them goes wrong, for every command that writes.
 
-    .venv/bin/python tests/files/table.py [--moments 200] [WRITER ...]
+    .venv/bin/python tests/files/table.py [--moments 200] [--workers 1] [WRITER ...]
 
 prints a row for each: killed at so many moments, most of them (SIGKILL) at a line of the writer,
 some spread over the whole run and the rest over what follows the first write; no file larger than n
@@ -14,10 +14,15 @@ from __future__ import annotations
 import argparse
 import os
 import tempfile
+import time
 from collections.abc import Iterable, Sequence
+from concurrent.futures import ProcessPoolExecutor
+from itertools import repeat
+from multiprocessing import get_context
 from pathlib import Path
 
-from attempts import Attempts, Ended, Files, Writer
+from attempts import Attempts, Ended, Files
+from desk_writers import AT_DESK
 from disturbances import (
     forbidden,
     killed_after,
@@ -27,10 +32,11 @@ from disturbances import (
     small_disk,
     vanished_at,
 )
-from writers import INPUTS, WRITERS
+from writers import COMMANDS, INPUTS
 
 from buildplan.source import whole_files
 
+MISSED = "there is no such file"
 PAGE = os.sysconf("SC_PAGESIZE")
 HEAD = (
     *("writer", "files", "moments", "old", "between", "new", "broken", "left"),
@@ -38,12 +44,13 @@ HEAD = (
 )
 
 
-def whole(ended: Ended, old: Files, new: Files) -> bool:
-    """Whether each file is as it was or as it was to be, and none is there that was in neither."""
-    known = {None} if not old else set()
+def whole(ended: Ended, tries: Attempts) -> bool:
+    """Whether each file is as it was or as it was to be, and none is there that was in neither, but
+    for what goes by."""
+    states = (tries.old, tries.new, tries.writer.by)
     return all(
-        data in {old.get(name), new.get(name)} - known for name, data in ended.files.items()
-    ) and all(name in ended.files for name in old.keys() & new.keys())
+        any(state.get(name) == data for state in states) for name, data in ended.files.items()
+    ) and all(name in ended.files for name in tries.old.keys() & tries.new.keys())
 
 
 def told(ended: Ended) -> bool:
@@ -52,35 +59,37 @@ def told(ended: Ended) -> bool:
     if any(word in ended.said for word in bad):
         return False
     # a file that goes at once after it was written is missed where it is read again
-    clear = sum(ended.said.count(words) for words in ("cannot write ", "there is no such file"))
-    return ended.status == 0 or (ended.status == 2 and clear == 1)
+    written, missed = (ended.said.count(words) for words in ("cannot write ", MISSED))
+    clear = written + missed == 1 if ended.status == 2 else ended.status == 1 and missed > 0
+    return ended.status == 0 or clear
 
 
-def row(writer: Writer, moments: int) -> tuple[object, ...]:
+def row(called: str, moments: int) -> tuple[object, ...]:
     """What becomes of one writer's files."""
+    writer = next(one for one in (*COMMANDS, *AT_DESK) if one.name == called)
     with tempfile.TemporaryDirectory() as name:
         place = Path(name).resolve()
         place.chmod(0o755)
         for file, text in INPUTS.items():
             (place / file).write_text(text, "utf-8")
         tries = Attempts(writer, place)
-        lines, took = tries.learn()
-        stops = spread(lines, moments * 3 // 4)
-        ended = tries.from_first_write([killed_at(line) for line in stops])
+        took = tries.learn()
         over_all = max(1, moments // 40)
-        ended += [tries.timed(took * (n + 0.5) / over_all) for n in range(over_all)]
-        (undisturbed,) = tries.from_first_write([lambda: None])
-        rest = moments - len(ended)
-        ended += tries.from_first_write(
-            [killed_after(undisturbed.took * (n + 0.5) / rest) for n in range(rest)]
-        )
-        return (
-            writer.name,
-            len(tries.new),
-            len(ended),
-            *kills(ended, tries),
-            *others(tries, lines),
-        )
+        timed = [tries.timed(took * (n + 0.5) / over_all) for n in range(over_all)]
+        two = both(tries)
+        return writer.name, len(tries.new), *tries.parked(lambda: cells(tries, timed, moments, two))
+
+
+def cells(tries: Attempts, timed: Sequence[Ended], moments: int, two: str) -> tuple[object, ...]:
+    """The cells of a row, of a writer that is parked at its first write."""
+    ended = [*timed, *tries.at_lines(killed_at, spread(tries.lines, moments * 3 // 4))]
+    (undisturbed,) = tries.from_first_write([lambda: None])
+    rest = moments - len(ended)
+    ended += tries.from_first_write(
+        [killed_after(undisturbed.took * (n + 0.5) / rest) for n in range(rest)]
+    )
+    full, disks, closed, links, gone = others(tries)
+    return len(ended), *kills(ended, tries), full, disks, closed, two, links, gone
 
 
 def spread(count: int, most: int) -> list[int]:
@@ -93,9 +102,9 @@ def kills(ended: Sequence[Ended], tries: Attempts) -> tuple[int, ...]:
     old, new = tries.old, tries.new
     counted = [
         sum(one.files == old for one in ended),
-        sum(whole(one, old, new) and one.files not in (old, new) for one in ended),
+        sum(whole(one, tries) and one.files not in (old, new) for one in ended),
         sum(one.files == new for one in ended),
-        sum(not whole(one, old, new) for one in ended),
+        sum(not whole(one, tries) for one in ended),
     ]
     (after,) = tries.from_first_write([lambda: None])
     if after.files != new or after.status:
@@ -103,41 +112,44 @@ def kills(ended: Sequence[Ended], tries: Attempts) -> tuple[int, ...]:
     return (*counted, after.left)
 
 
-def others(tries: Attempts, lines: int) -> tuple[str, ...]:
+def others(tries: Attempts) -> tuple[str, ...]:
     """The other ways to fail: how many attempts ended as they should, of how many."""
     old, new, folder = tries.old, tries.new, tries.folder
     most = max(len(data) for name, data in new.items() if data != old.get(name))
-    sizes, goings = (0, 1, most // 3, most // 2, most - 1), spread(lines, 25)
-    tried = tries.from_first_write(
+    sizes = (0, 1, most // 3, most // 2, most - 1)
+    gone = tries.at_lines(lambda line: vanished_at(line, folder), spread(tries.lines, 25))
+    closed, *tried = tries.from_first_write(
         [
-            *(no_more_than(size) for size in sizes),
-            *(vanished_at(line, folder) for line in goings),
             forbidden(folder),
+            *(no_more_than(size) for size in sizes),
             *([linked(folder, tries.place / "away")] if tries.writer.over else []),
         ]
     )
-    full, gone = tried[: len(sizes)], tried[len(sizes) :][: len(goings)]
-    closed, *links = tried[len(sizes) + len(goings) :]
+    full, links = tried[: len(sizes)], tried[len(sizes) :]
     # what only gets another name has room on any disk
     good_full = sum(
-        told(one) and whole(one, old, new) and (one.status == 2 or one.files == new) for one in full
+        told(one) and whole(one, tries) and (one.status == 2 or one.files == new) for one in full
     )
     good_gone = sum(told(one) and b"" not in one.files.values() for one in gone)
     good_closed = told(closed) and closed.status == 2 and closed.files == old
     disks = [on_a_disk_of(size, tries) for size in rooms(old, new)]
     stay = all((folder / name).is_symlink() and one.files == new for one in links for name in old)
-    statuses, both = tries.two_at_once()
-    # a new design at the desk gets a name of its own, the second time as well
-    good_both = new.items() <= both.files.items() and sorted(statuses) in ([0, 0], [0, 2])
-    good_both &= set(both.files.values()) <= set(new.values())
     return (
         f"{good_full}/{len(full)}",
         f"{disks.count(True)}/{len(disks) - disks.count(None)}",
         "good" if good_closed else f"BAD {closed.status} {closed.said}",
-        "good" if good_both else f"BAD {statuses}",
         ("good" if stay else "BAD") if links else "-",
         f"{good_gone}/{len(gone)}",
     )
+
+
+def both(tries: Attempts) -> str:
+    """What becomes of two at once."""
+    statuses, ended = tries.two_at_once()
+    # a new design at the desk gets a name of its own, the second time as well
+    good = tries.new.items() <= ended.files.items() and sorted(statuses) in ([0, 0], [0, 2])
+    good &= set(ended.files.values()) <= set(tries.new.values())
+    return "good" if good else f"BAD {statuses}"
 
 
 def rooms(old: Files, new: Files) -> tuple[int, ...]:
@@ -161,7 +173,7 @@ def on_a_disk_of(pages: int, tries: Attempts) -> bool | None:
             return None
         (one,) = tries.from_first_write([lambda: None])
     ended = one.status == 2 or one.files == tries.new
-    return ended and told(one) and whole(one, tries.old, tries.new) and not one.left
+    return ended and told(one) and whole(one, tries) and not one.left
 
 
 def main() -> None:
@@ -169,11 +181,17 @@ def main() -> None:
     parser = argparse.ArgumentParser()
     parser.add_argument("writers", nargs="*")
     parser.add_argument("--moments", type=int, default=200)
+    parser.add_argument("--workers", type=int, default=1)
     asked = parser.parse_args()
-    print("\t".join(HEAD))
-    for writer in WRITERS:
-        if not asked.writers or writer.name in asked.writers:
-            print("\t".join(map(str, row(writer, asked.moments))), flush=True)
+    names = [
+        one.name for one in (*COMMANDS, *AT_DESK) if not asked.writers or one.name in asked.writers
+    ]
+    begun = time.monotonic()
+    print("\t".join(HEAD), flush=True)
+    with ProcessPoolExecutor(asked.workers, get_context("fork")) as workers:
+        for told in workers.map(row, names, repeat(asked.moments)):
+            print("\t".join(map(str, told)), flush=True)
+    print(f"{len(names)} writers, {(time.monotonic() - begun) / 60:.0f} minutes")
 
 
 if __name__ == "__main__":

@@ -210,6 +210,12 @@ def test_buyers_whose_letters_differ_have_files_that_differ() -> None:
     names = ("Анна", "Олег", "Anna", "Anna Иванова", "Anna Петрова", "山田", "שרה", "Zoë")
     assert len({slug(name) for name in names}) == len(names)
     assert slug("Zoë Vermeulen") == "zoe-vermeulen"
+    # longer than a file's name takes of them, and alike as far as that; accents tell nobody apart
+    long = [
+        f"Lantern Street Balloons and Decorations of {town}" for town in ("Ash", "Birch", "Ásh")
+    ]
+    ash, birch, accented = map(slug, long)
+    assert (ash, ash != birch) == (accented, True)
 
 
 def test_an_event_that_names_a_file_two_ways_is_told(call: Call, tmp_path: Path) -> None:

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from awkward_pieces import tube
 from scipy.stats import norm
 
 from buildplan.design.reading import read_design
@@ -31,6 +32,8 @@ from buildplan.hands.model import (
     TieLength,
     TimedWork,
 )
+from buildplan.hands.words import height_lines
+from buildplan.language.voice import Voice
 from buildplan.sequence.model import Kind
 from buildplan.shape.calibration import circle_radius_m
 
@@ -210,3 +213,16 @@ def test_more_measurements_of_a_kind_narrow_as_the_root_of_their_number(count: i
     assert spread_of(found, {TieLength(): 1.0, TieLength(LARGE): 1.0}) == pytest.approx(
         after, rel=1e-3
     )
+
+
+def test_what_does_not_hold_itself_up_is_as_high_as_where_it_is_held() -> None:
+    """A strip of two chains on its end falls: nobody can measure how high it stands by itself."""
+    strip = tube(100, 2)
+    alone = evaluate(strip, strip.units, 12)
+    assert alone.falls
+    held = evaluate(tube(100, 2, pole=True), strip.units, 12)
+    assert not held.falls
+    assert alone.standing_height_m == pytest.approx(held.standing_height_m, rel=0.01)
+    told = next(height_lines(prior([LARGE]), alone, Voice()))
+    assert "where something holds it up" in told
+    assert "as it stands" in next(height_lines(prior([LARGE]), held, Voice()))

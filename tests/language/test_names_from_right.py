@@ -14,6 +14,7 @@ from buildplan.drawing.typeset import face
 from buildplan.drawing.typeset.font_files import FontFile
 from buildplan.drawing.typeset.setting import Letterform, OwnFace, set_line
 from buildplan.language.isolates import END, LETTERS_FROM_RIGHT, OPENING
+from buildplan.language.shown import DIRECTIONS
 
 NAME, LABEL, LOCK = "שער 30 (קריאה) Foxglove!", "Heather כחול 12", "زهري 3 (فاتح)"
 EVENT, PLACE, VAN, BRAND, BUYER = (
@@ -103,3 +104,27 @@ def test_no_line_of_ours_is_turned_round(
         if any(bidirectional(sign) in LETTERS_FROM_RIGHT for sign in bare):
             # a name by itself, or words of one that are measured by themselves
             assert any(bare.rstrip(",;") in own for own in OWN), line
+
+
+@pytest.mark.parametrize(
+    "command",
+    [
+        "new|שער (3) ab|--out|made.yaml",
+        "resize|שער.yaml|--height|1m|--by|cells|--out|made.yaml",
+        "measure|שער.yaml|--out|made.csv",
+        "shopping|שער.yaml|--csv|made.csv",
+    ],
+)
+def test_what_is_written_for_others_holds_no_sign_of_direction(
+    command: str, call: Call, tmp_path: Path
+) -> None:
+    """Files of designs, in which such signs are refused, and cells that a table looks up."""
+    (tmp_path / "שער.yaml").write_text(DESIGN, encoding="utf-8")
+    status, _, told = call(*command.split("|"), answers="\n" * 12)
+    assert status == 0, told
+    (made,) = tmp_path.glob("made.*")
+    text = made.read_text("utf-8")
+    assert "שער" in text or LABEL in text
+    if made.suffix == ".yaml":
+        assert not DIRECTIONS & set(text)
+        assert call("check", made)[0] == 0

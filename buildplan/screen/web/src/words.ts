@@ -1,5 +1,6 @@
 // The page's words in the language that the reader chose.
 import type { Page, Said } from "./data";
+import { filled } from "./isolates";
 
 export class Words {
   constructor(
@@ -10,7 +11,7 @@ export class Words {
   /** A message of the page, its {placeholders} filled. */
   say(key: string, values: Readonly<Record<string, string | number>> = {}): string {
     const text = this.page.words[this.language]?.[key] ?? this.page.words["en"]?.[key] ?? key;
-    return text.replace(/\{(\w+)\}/g, (whole, name: string) => String(values[name] ?? whole));
+    return filled(text, values);
   }
 
   /** Words that the data have in every language. */

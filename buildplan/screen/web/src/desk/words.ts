@@ -1,13 +1,10 @@
 // The page's words, in the language that the server says them in.
 import { signal } from "@preact/signals";
+import { filled } from "../isolates";
 import { answerIn, getWords } from "./api";
 import type { PageWords } from "./contract";
 
 export const words = signal<PageWords>({ language: "en", languages: {}, words: {} });
-
-export function filled(text: string, values: Readonly<Record<string, string | number>>): string {
-  return text.replace(/\{(\w+)\}/g, (whole, name: string) => String(values[name] ?? whole));
-}
 
 /** A message of the page, its {placeholders} filled. */
 export function say(key: string, values: Readonly<Record<string, string | number>> = {}): string {

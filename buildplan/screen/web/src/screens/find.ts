@@ -10,7 +10,7 @@ const REACH = 28; // points of the screen from a joint of the map
 export function find(app: App): HTMLElement {
   const { words, page } = app;
   const labels = h("datalist", { id: "labels" }, ...page.piece.joints.map((joint) => h("option", { value: joint.label })));
-  const field = h("input", { id: "joint", type: "text", list: "labels", autocomplete: "off", autocapitalize: "characters", spellcheck: "false", value: app.at.what });
+  const field = h("input", { id: "joint", type: "text", dir: "auto", list: "labels", autocomplete: "off", autocapitalize: "characters", spellcheck: "false", value: app.at.what });
   const found = h("div", { class: "found", "aria-live": "polite" });
   const map = shownLater(words.say("no pictures"), (all) => all.map.map((sheet) => drawn(all, sheet, words.language)));
   const show = () => {

@@ -91,7 +91,7 @@ function takeOver(app: App): HTMLElement[] {
     said.textContent = words.say("taken", { count: fresh.length });
     return true;
   };
-  const field = h("textarea", { id: "code", rows: 3, spellcheck: "false", autocomplete: "off" });
+  const field = h("textarea", { id: "code", dir: "ltr", rows: 3, spellcheck: "false", autocomplete: "off" });
   const take = h("button", { type: "button", onclick: () => taken(field.value) }, words.say("take over"));
   const file = h("input", { type: "file", id: "code-file", accept: ".txt,text/plain" });
   file.addEventListener("change", () => {

@@ -1,6 +1,7 @@
 // One design: its picture, how large, of how many balloons, whether it stands; and what to do with it.
 import { useState } from "preact/hooks";
 import { cardDeed, tellError } from "../actions";
+import { bare, isolated } from "../../isolates";
 import type { Card } from "../contract";
 import { hashOf } from "../route";
 import { Sign } from "../sign";
@@ -30,7 +31,7 @@ export function DesignCard({ card, fixed }: { card: Card; fixed: boolean }) {
       {asked && (
         <AskName
           heading={say(asked === "copy" ? "copy of" : "rename of", { name: card.title })}
-          first={asked === "copy" ? say("copy name", { name: card.title }) : card.title}
+          first={asked === "copy" ? bare(say("copy name", { name: card.title })) : card.title}
           verb={say(asked)}
           take={(name) => cardDeed(card.name, asked, name)}
           close={() => setAsked(null)}
@@ -52,7 +53,7 @@ async function putAway(card: Card): Promise<void> {
 
 function Deed({ sign, words, of, act }: { sign: "copy" | "rename" | "away"; words: string; of: string; act: () => void }) {
   return (
-    <button type="button" class="plain" aria-label={`${say(words)}: ${of}`} onClick={act}>
+    <button type="button" class="plain" aria-label={`${say(words)}: ${isolated(of)}`} onClick={act}>
       <Sign name={sign} />
       <span>{say(words)}</span>
     </button>

@@ -82,7 +82,7 @@ export function Field({ control, children }: FieldProps) {
   return (
     <div class="field" data-kind={control.kind} data-wrong={wrong}>
       <label for={id} title={control.help}>
-        {control.label}
+        <bdi>{control.label}</bdi>
       </label>
       {children({ id, about, wrong })}
       {control.help && (

@@ -13,7 +13,7 @@ export function PiecePage({ name }: { name: string }) {
   const now = sheet.value;
   return (
     <main class="piece" id="main" data-sheet={now} data-printed={asPrinted.value}>
-      <h1 class="hidden">{design.value?.title || name}</h1>
+      <h1 class="hidden" dir="auto">{design.value?.title || name}</h1>
       <div class="middle">
         <Picture name={name} />
         <InShort />

@@ -4,6 +4,7 @@ import { tellError } from "../actions";
 import { getPrinted } from "../api";
 import type { Printed } from "../contract";
 import { Sign } from "../sign";
+import { isolated } from "../../isolates";
 import { design, jobs } from "../state";
 import { say, words } from "../words";
 
@@ -18,7 +19,7 @@ export function Made({ name }: { name: string }) {
   if (found && before.length > 0) return <Covers files={before} />;
   return found?.picture && now.size === 0 ? (
     <figure class="unprinted">
-      <img src={found.picture} alt={design.value?.title ?? name} />
+      <img src={found.picture} alt={isolated(design.value?.title ?? name)} />
       <figcaption>{say("nothing printed")}</figcaption>
     </figure>
   ) : null;
