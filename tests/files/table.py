@@ -88,8 +88,9 @@ def cells(tries: Attempts, timed: Sequence[Ended], moments: int, two: str) -> tu
     ended += tries.from_first_write(
         [killed_after(undisturbed.took * (n + 0.5) / rest) for n in range(rest)]
     )
+    killed = kills(ended, tries)  # before the folder goes, and what was left in it
     full, disks, closed, links, gone = others(tries)
-    return len(ended), *kills(ended, tries), full, disks, closed, two, links, gone
+    return len(ended), *killed, full, disks, closed, two, links, gone
 
 
 def spread(count: int, most: int) -> list[int]:
