@@ -60,7 +60,7 @@ def told(ended: Ended) -> bool:
         return False
     # a file that goes at once after it was written is missed where it is read again
     written, missed = (ended.said.count(words) for words in ("cannot write ", MISSED))
-    clear = written + missed == 1 if ended.status == 2 else ended.status == 1 and missed > 0
+    clear = max(written, missed) == 1 if ended.status == 2 else ended.status == 1 and missed > 0
     return ended.status == 0 or clear
 
 
