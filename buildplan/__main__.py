@@ -32,7 +32,10 @@ class _InterruptError(KeyboardInterrupt):
 
 
 class _EndError(SystemExit):
-    """Told to end."""
+    """Told to end. What a library puts in its place, with words of its own, ends the same way."""
+
+    def __init__(self, *_: object) -> None:
+        super().__init__(ENDED)
 
 
 def _interrupt(number: int, frame: FrameType | None) -> None:
@@ -40,7 +43,7 @@ def _interrupt(number: int, frame: FrameType | None) -> None:
 
 
 def _end(number: int, frame: FrameType | None) -> None:
-    raise _EndError(ENDED)
+    raise _EndError
 
 
 def _have_come_again(lost: sys.UnraisableHookArgs) -> None:
@@ -138,6 +141,8 @@ def _end_now(status: int) -> None:
         sys.stderr.flush()
     except (OSError, ValueError):  # nobody hears it
         pass
+    if "multiprocessing.forkserver" in sys.modules:  # a desk: its socket has to go
+        sys.exit(status)
     os._exit(status)
 
 

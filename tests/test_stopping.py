@@ -14,7 +14,9 @@ import time
 from pathlib import Path
 
 import pytest
+from reportlab.lib.utils import annotateException
 
+from buildplan import __main__ as main
 from buildplan.commands import files
 
 STAR = Path(__file__).parent.parent / "designs" / "reading_star.yaml"
@@ -103,6 +105,20 @@ def test_a_signal_whose_error_is_wrapped_or_lost_is_heard(
     assert (ended.returncode, ended.stdout) == (128 + number, "")
 
 
+def test_being_told_to_end_stays_that_where_a_library_adds_words() -> None:
+    """reportlab puts where it was on a page before the words of whatever is raised there."""
+
+    def drawn() -> None:
+        try:
+            main._end(signal.SIGTERM, None)
+        except SystemExit:
+            annotateException("handle_frameEnd")
+
+    with pytest.raises(SystemExit) as ended:
+        drawn()
+    assert ended.value.code == 143
+
+
 # sends itself a signal when all is said and done, while Python comes to its end
 AFTER = """
 import atexit, os, sys, time
@@ -144,6 +160,30 @@ def test_an_interrupt_does_not_reach_what_a_desk_is_still_loading() -> None:
     ended = subprocess.run(run, capture_output=True, text=True, check=True)
     assert int(ended.stdout, 16) & 1 << signal.SIGINT - 1
     assert ended.stderr == ""
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="signals")
+@pytest.mark.parametrize(("number", "status"), [(signal.SIGINT, 0), (signal.SIGTERM, 143)])
+def test_a_desk_that_is_ended_leaves_no_temporary_file(
+    number: signal.Signals, status: int, tmp_path: Path
+) -> None:
+    temporary = tmp_path / "temporary"
+    temporary.mkdir()
+    desk = subprocess.Popen(
+        [sys.executable, "-m", "buildplan", "desk", str(tmp_path), "--no-open"],
+        env={**os.environ, "TMPDIR": str(temporary)},
+        stdout=subprocess.DEVNULL,
+        stderr=subprocess.PIPE,
+        text=True,
+    )
+    assert desk.stderr is not None
+    assert "The desk is open" in desk.stderr.readline()
+    while not any(temporary.iterdir()):  # where its processes listen (multiprocessing, forkserver)
+        time.sleep(0.05)
+    desk.send_signal(number)
+    desk.communicate()
+    assert desk.returncode == status
+    assert not any(temporary.iterdir())
 
 
 @pytest.mark.parametrize("stop", [KeyboardInterrupt, SystemExit])

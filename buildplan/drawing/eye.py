@@ -84,6 +84,14 @@ def eyes_for(
     return tuple(eyes)
 
 
+def how_many_kneel(
+    scene: Scene, camera: Camera, size: tuple[float, float], panels: Sequence[Panel]
+) -> int:
+    """How many eyes of one who kneels `eyes_for` gives on a piece that lies, without a place for
+    each."""
+    return len(_of_one_place(scene, camera, whole_view(scene, camera, *size), panels))
+
+
 def _kneeling(
     scene: Scene, camera: Camera, size: tuple[float, float], panels: Sequence[Panel]
 ) -> tuple[Eye, ...]:

@@ -28,8 +28,11 @@ AXES = (LiesAt.RIGHT, LiesAt.ON_TOP, LiesAt.IN_FRONT)
 
 def built_standing(framework: Framework, shape: Shape) -> bool:
     """Whether a piece is built course on course as it stands; an assembly is put together standing
-    where one of its parts is."""
-    return any(_stands(own, shape) for _, own in built_pieces(framework))
+    where one of its parts is, or where parts stand one behind the other: lying, the one would lie
+    on the other, and no hand comes between."""
+    return any(_stands(own, shape) for _, own in built_pieces(framework)) or any(
+        one.axis is LiesAt.IN_FRONT for one in parts_apart(framework, shape).values()
+    )
 
 
 def set_up(framework: Framework, shape: Shape, hands: HandReach) -> SetUp | None:
@@ -47,8 +50,11 @@ def set_up(framework: Framework, shape: Shape, hands: HandReach) -> SetUp | None
         for link in framework.links
     )
     middle = {name: _middle(places) for name, places in at.items()}
+    on_floor = [name for name in at if low[name] <= floor]
+    wide, deep = np.ptp([middle[name] for name in on_floor], axis=0)
+    in_depth = bool(deep > wide)
     standing = sorted(
-        (name for name in at if low[name] <= floor), key=lambda name: tuple(middle[name])
+        on_floor, key=lambda name: tuple(middle[name][::-1] if in_depth else middle[name])
     )
     lying = tuple(part.name for part in framework.parts if not _stands(part.framework, shape))
     return SetUp(
@@ -60,6 +66,7 @@ def set_up(framework: Framework, shape: Shape, hands: HandReach) -> SetUp | None
         _higher(framework, shape, hands.highest),
         _higher(framework, shape, hands.highest + hands.stool),
         frozenset(name for name in lying if float(np.max(at[name][:, 1])) > hands.highest),
+        in_depth,
     )
 
 

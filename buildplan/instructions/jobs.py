@@ -63,6 +63,9 @@ def job_title(voice: Voice, job: Job, told: Told) -> str:
     if len(rows) > 1 and all(row.kind is Kind.JOIN and len(row.joints) == 1 for row in rows):
         first, last = rows[0].joints[0], rows[-1].joints[0]
         return voice.say("Joints {first} to {last}", first=first, last=last)
+    if len(rows) > 1 and all(row.kind is Kind.JOIN and len(row.joints) > 1 for row in rows):
+        ends = ["+".join(row.joints) for row in (rows[0], rows[-1])]
+        return voice.say("Tie {first} to {last}", first=ends[0], last=ends[1])
     if all(row.kind is Kind.SINGLE for row in rows) and len(rows) > 1:
         return voice.say("Tie together")
     names = [job_row(voice, row, told).name for row in rows]

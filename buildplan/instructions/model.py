@@ -118,12 +118,12 @@ class SharedKnots:
 @dataclass(frozen=True)
 class SetUp:
     """How the parts of an assembly that is put together standing come to where they are tied:
-    those that stand on the floor, from left to right, how far their middles are apart (metres,
-    neighbour by neighbour), those that are lifted on top, lowest first, those of them all that
-    were built lying on their backs, and of each part the joints that are tied and face the front,
-    from left to right. `high` are the ties that are out of reach from the floor, `higher` those out
-    of reach from a step stool too; `rising` the parts built lying that reach out of reach from the
-    floor once they are up."""
+    those that stand on the floor, from left to right, or one behind the other (`in_depth`) from
+    the back to the front, how far their middles are apart (metres, neighbour by neighbour), those
+    that are lifted on top, lowest first, those of them all that were built lying on their backs,
+    and of each part the joints that are tied and face the front, from left to right. `high` are
+    the ties that are out of reach from the floor, `higher` those out of reach from a step stool
+    too; `rising` the parts built lying that reach out of reach from the floor once they are up."""
 
     standing: tuple[str, ...]
     apart_m: tuple[float, ...]
@@ -133,6 +133,7 @@ class SetUp:
     high: frozenset[str] = frozenset()
     higher: frozenset[str] = frozenset()
     rising: frozenset[str] = frozenset()
+    in_depth: bool = False
 
 
 @dataclass(frozen=True)

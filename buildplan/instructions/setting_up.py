@@ -11,6 +11,15 @@ from buildplan.instructions.model import LiesAt, SharedKnots
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Kind, Operation, Step
 
+ABREAST = mark(
+    "Set parts {parts} upright on the floor where the piece will stand, from left to right"
+    " as seen from the front; from middle to middle: {distances}."
+)
+IN_DEPTH = mark(
+    "Set parts {parts} upright on the floor where the piece will stand, one behind the other, from"
+    " the back to the front; from middle to middle: {distances}."
+)
+
 
 def put_on_floor(context: Context, step: Step) -> Iterator[str]:
     """How the parts that stand on the floor come to their places before the first are tied, each
@@ -33,8 +42,7 @@ def put_on_floor(context: Context, step: Step) -> Iterator[str]:
             for (one, other), length_m in zip(pairwise(told.standing), told.apart_m, strict=True)
         ]
         yield voice.say(
-            "Set parts {parts} upright on the floor where the piece will stand, from left to right"
-            " as seen from the front; from middle to middle: {distances}.",
+            IN_DEPTH if told.in_depth else ABREAST,
             parts=voice.listed(list(told.standing)),
             distances=voice.listed(apart),
         )
@@ -44,7 +52,7 @@ def put_on_floor(context: Context, step: Step) -> Iterator[str]:
             part=told.standing[0],
         )
     for part in told.standing:
-        if told.front.get(part):
+        if told.front.get(part) and part not in told.lying:  # that has its front to the front
             yield voice.say(
                 "Turn part {part} so that {joints} face the front.",
                 part=part,

@@ -83,8 +83,11 @@ def read_parts(assembly: Assembly, around: Around, join: JoinInner) -> PartsRead
     too_many = Mistake(
         FileKind.TOO_MANY_JOINTS,
         AT,
-        message("this assembly has {count} joints", count=count),
-        by_hand(message("a piece may have {count}; repeat fewer times", count=MOST_JOINTS)),
+        # parts beyond are not looked at
+        message("this assembly has {count} joints or more", count=count),
+        by_hand(
+            message("a piece of this pattern may have {count}; make it smaller", count=MOST_JOINTS)
+        ),
     )
     return replace(read, mistakes=(*read.mistakes, too_many))
 

@@ -53,6 +53,13 @@ def test_a_crew_reads_an_equal_part_once(book: Book) -> None:
         assert named is None or named[1] == times
 
 
+def test_a_job_of_several_ties_is_called_by_its_first_and_its_last(book: Book) -> None:
+    text = " ".join(words_of_pages(print_booklet(replace(book, edition="crew"))))
+    titles = re.findall(r"Job \d+: (Tie [^–]*?) \d+:\d\d", text)
+    assert titles
+    assert all(re.fullmatch(r"Tie \S+(\+\S+)+ to \S+(\+\S+)+", title) for title in titles), titles
+
+
 def test_one_more_holds_the_stool_of_who_ties(book: Book) -> None:
     """Beside those who hold what is tied on (common practice, no source)."""
     told = book.figures.set_up

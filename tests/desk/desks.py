@@ -27,6 +27,7 @@ DESIGNS = Path(__file__).parents[2] / "designs"
 EVERY_DESIGN = sorted(p for p in DESIGNS.rglob("*.yaml") if b"\nbuild:" in p.read_bytes())
 FILES = Path(__file__).parents[1] / "design" / "files"
 TOKEN = "a-token-of-tests"
+PATIENCE_S = 600  # work is done before an answer is given, by a processor that others use too
 
 
 class AtOnce(Workers):
@@ -114,7 +115,7 @@ def served(desk: Desk) -> Iterator[Entrance]:
 def page_of(desk: Desk, entrance: Entrance) -> Iterator[Page]:
     """A page that came in by the address that the desk printed."""
     own = f"http://127.0.0.1:{entrance.port}"
-    with httpx.Client(base_url=own, headers={"origin": own}, timeout=60) as http:
+    with httpx.Client(base_url=own, headers={"origin": own}, timeout=PATIENCE_S) as http:
         assert http.get(entrance.address).status_code == 303
         yield Page(desk, http, entrance)
 

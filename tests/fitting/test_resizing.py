@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import subprocess
-import sys
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 import pytest
 import yaml
+from conftest import Call
 
 from buildplan.design.building import build_framework
 from buildplan.design.reading import read_design
@@ -224,16 +223,15 @@ def test_every_way_has_a_name_for_the_command() -> None:
     assert list(WAYS) == ["gauge", "balloon", "cells"]
 
 
-def run(*arguments: str | Path) -> subprocess.CompletedProcess[str]:
-    call = [sys.executable, "-m", "buildplan", *map(str, arguments)]
-    return subprocess.run(call, capture_output=True, text=True, check=False)
-
-
-def test_the_command_prints_a_table_and_writes_a_file_that_passes(tmp_path: Path) -> None:
+def test_the_command_prints_a_table_and_writes_a_file_that_passes(
+    call: Call, tmp_path: Path
+) -> None:
     out = tmp_path / "larger.yaml"
-    ended = run("resize", FRAME, "--height", "240cm", "--by", "cells", "--out", out)
-    assert ended.returncode == 0, ended.stderr
-    lines = ended.stdout.splitlines()
+    status, said, messages = call(
+        "resize", FRAME, "--height", "240cm", "--by", "cells", "--out", out
+    )
+    assert status == 0, messages
+    lines = said.splitlines()
     assert lines[0] == "Picture Frame, to be 2.40 m high"
     assert any(line.startswith("by more cells") for line in lines)
     assert lines[-1] == str(out)
@@ -244,18 +242,18 @@ def test_the_command_prints_a_table_and_writes_a_file_that_passes(tmp_path: Path
     assert read_design(out).name == "Picture Frame"
 
 
-def test_wrong_calls_and_ways_that_fail_end_clearly(tmp_path: Path) -> None:
+def test_wrong_calls_and_ways_that_fail_end_clearly(call: Call, tmp_path: Path) -> None:
     for wrong in (
         ["--height", "tall"],
         ["--height", "2m", "--out", str(tmp_path / "a.yaml")],
         ["--height", "2m", "--by", "gauge", "--out", str(tmp_path / "a.txt")],
     ):
-        ended = run("resize", FRAME, *wrong)
-        assert ended.returncode == 2
-        assert "Traceback" not in ended.stderr
+        status, _, messages = call("resize", FRAME, *wrong)
+        assert status == 2
+        assert "Traceback" not in messages
     lamp = DESIGNS / "gallery" / "lamp_octahedron.yaml"
     out = tmp_path / "a.yaml"
-    ended = run("resize", lamp, "--height", "2m", "--by", "cells", "--out", out)
-    assert ended.returncode == 1
-    assert "one balloon to an edge" in ended.stdout
+    status, said, _ = call("resize", lamp, "--height", "2m", "--by", "cells", "--out", out)
+    assert status == 1
+    assert "one balloon to an edge" in said
     assert not out.exists()

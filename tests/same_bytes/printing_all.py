@@ -12,6 +12,7 @@ from __future__ import annotations
 
 import builtins
 import contextlib
+import gc
 import hashlib
 import io
 import json
@@ -25,6 +26,7 @@ from functools import reduce
 from pathlib import Path
 from typing import Any
 
+from buildplan.__main__ import COLLECT_AT
 from buildplan.cli import main
 
 # what each is called with beside the design; OUT is a folder of its own, ALONE one that holds the
@@ -99,6 +101,7 @@ def _sum_of_whole_numbers(values: Iterable[Any], /, start: Any = 0) -> Any:
 
 def run() -> None:
     """Print the sums that the call asks for."""
+    gc.set_threshold(*COLLECT_AT)  # as the command has it
     if os.environ.get("NO_PLAIN_SUM"):
         builtins.sum = _sum_of_whole_numbers
     outputs, designs = sys.argv[1].split(","), [Path(name) for name in sys.argv[2:]]

@@ -24,7 +24,11 @@ from buildplan.booklet.common.panel_rows import (
     panel,
     unbroken_row,
 )
-from buildplan.booklet.common.people_at_braces import locked_where_it_closes, people_at
+from buildplan.booklet.common.people_at_braces import (
+    is_locked_where_it_closes,
+    locked_where_it_closes,
+    people_at,
+)
 from buildplan.booklet.common.step_moves import corner_of
 from buildplan.booklet.common.step_pictures import CELL_HEIGHT, CELL_WIDTH, shown_in, step_panels
 from buildplan.booklet.common.step_words import PLACE, check_words, told_with_moves, words_of
@@ -139,7 +143,7 @@ def _is_under_corner(book: Book, views: Views, step: Step) -> bool:
     named = [turn for turn in book.told(step).turns if turn.name]
     one = len(shown_in(book, views.of(step))) == 1 == len(named)
     wide = book.paper.measure >= ABREAST_FROM
-    beside = is_seen_across(book, step) or locked_where_it_closes(book, step)
+    beside = is_seen_across(book, step) or is_locked_where_it_closes(book, step)
     return one and wide and corner_of(book, step) is not None and not beside
 
 
@@ -202,5 +206,5 @@ def _sizes(book: Book, views: Views, step: Step) -> _Sizes:
         return _Sizes((wide, tall), highest, lines, of_place, under_corner=True)
     if has_place:
         return _Sizes((wide, tall), highest, lines, None)
-    beside = BY_PERSON if locked_where_it_closes(book, step) else PLACE
+    beside = BY_PERSON if is_locked_where_it_closes(book, step) else PLACE
     return _Sizes((wide, tall), highest, lines, beside)

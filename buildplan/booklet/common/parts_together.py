@@ -94,6 +94,8 @@ def _put_together(book: Book, step: Step) -> tuple[Picture, ...]:
     earlier = [other for other in book.steps[: step.number - 1] if is_tying(other)]
     if told is None or (earlier and not up):
         return ()
+    if told.in_depth and not up:
+        return ()  # from the front each hides the one behind it
     before = [n for o in earlier for block in comes_up(book.context, o) for n in block]
     standing = [*told.standing, *before]
     below = {name: _named(book, name, up if earlier else ()) for name in standing}

@@ -45,10 +45,15 @@ def people_at(book: Book, views: Views, step: Step) -> Sequence[Undrawn]:
     return found
 
 
+def is_locked_where_it_closes(book: Book, step: Step) -> bool:
+    """Whether a step closes a tube and locks there."""
+    braces = [brace_of(book, operation) for operation in step.of_kind(Kind.BRACE)]
+    return bool(braces and step.locks) and closes(book.context, braces)
+
+
 def locked_where_it_closes(book: Book, step: Step) -> tuple[Picture, ...]:
     """How a joint is locked from outside in the step that closes a tube, where it is told."""
-    braces = [brace_of(book, operation) for operation in step.of_kind(Kind.BRACE)]
-    if not braces or not step.locks or not closes(book.context, braces):
+    if not is_locked_where_it_closes(book, step):
         return ()
     joint = step.locks[0]
     own = book.framework.built_with(joint)

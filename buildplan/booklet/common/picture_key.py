@@ -12,13 +12,12 @@ from buildplan.booklet.common.course_plans import planned_course
 from buildplan.booklet.common.laid_courses import is_planned
 from buildplan.booklet.common.step_blocks import built_alike
 from buildplan.booklet.common.step_moves import shows_locks
-from buildplan.booklet.common.step_pictures import eyes_of, shown_in
+from buildplan.booklet.common.step_pictures import eye_signs, shown_in
 from buildplan.booklet.common.step_words import PLACE
 from buildplan.document.blocks import Shown, Words, heading
 from buildplan.document.layout import Columns, is_wide
 from buildplan.document.sizing import Fitting
 from buildplan.document.text import plain
-from buildplan.drawing.eye import Eye
 from buildplan.drawing.sign_key import WIDE, PictureSign, plan_signs, sign_picture, signs_of
 from buildplan.language.messages import mark
 from buildplan.sequence.model import Step
@@ -97,17 +96,11 @@ def signs_used(book: Book, views: Views) -> frozenset[PictureSign]:
         shown = shown_in(book, views.of(step))
         for closeup in shown:
             found |= signs_of(closeup.panel)
-        eyes = eyes_of(step, views, shown, PLACE)
-        found |= {PictureSign.PLACE, *(_eye_sign(eye, len(eyes)) for eye in eyes)}
+        eye, count = eye_signs(step, views, shown, PLACE)
+        found |= {PictureSign.PLACE, NUMBERED[eye] if count > 1 else eye}
     if any(shows_locks(book, step) for step in book.steps):
         found.add(PictureSign.LOCK)
     return frozenset(found)
-
-
-def _eye_sign(eye: Eye, count: int) -> PictureSign:
-    """The sign of one of so many eyes on a small picture."""
-    sign = PictureSign.KNEELER if eye.kneeler else PictureSign.EYE
-    return NUMBERED[sign] if count > 1 else sign
 
 
 def _pictured(book: Book, views: Views) -> Iterator[Step]:

@@ -27,10 +27,11 @@ from buildplan.booklet.common.spurs import (
 from buildplan.booklet.common.step_moves import corner_of, corner_picture, how_to, is_laid_to_brace
 from buildplan.document.undrawn import Showable, Undrawn, drawn
 from buildplan.drawing.closeup import close_up
-from buildplan.drawing.eye import Eye, eyes_for, lying_place
+from buildplan.drawing.eye import Eye, eyes_for, how_many_kneel, lying_place
 from buildplan.drawing.marks import Picture
 from buildplan.drawing.scene import step_picture
 from buildplan.drawing.seat import ACROSS, FROM_ABOVE, LOOKING_DOWN, LYING
+from buildplan.drawing.sign_key import PictureSign
 from buildplan.drawing.standing_place import standing_eyes, standing_place
 from buildplan.instructions.stages import part_of_step
 from buildplan.sequence.model import Kind, Step
@@ -168,6 +169,16 @@ def eyes_of(
     if _lies(shown):
         return eyes_for(scene, FROM_ABOVE, size, panels)
     return standing_eyes(scene, size, panels)
+
+
+def eye_signs(
+    step: Step, views: Views, shown: Sequence[CloseUp], size: tuple[float, float]
+) -> tuple[PictureSign, int]:
+    """The sign of the eyes of `eyes_of`, and how many there are."""
+    if not _lies(shown):
+        return PictureSign.EYE, len(eyes_of(step, views, shown, size))
+    panels, scene = [closeup.panel for closeup in shown], views.progress.whole(step)
+    return PictureSign.KNEELER, how_many_kneel(scene, FROM_ABOVE, size, panels)
 
 
 def _lies(closeups: Sequence[CloseUp]) -> bool:

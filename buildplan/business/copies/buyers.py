@@ -74,7 +74,7 @@ def _is_unseen(sign: str, before: str, after: str) -> bool:
     if sign in JOINERS:
         between = [unicodedata.bidirectional(one) == "AL" for one in (before, after)]
         return unicodedata.combining(before) != VIRAMA and not all(between)
-    return unicodedata.category(sign) in ("Cc", "Cf", "Zl", "Zp")
+    return unicodedata.category(sign) in ("Cc", "Cf", "Cs", "Zl", "Zp")
 
 
 def tidy(name: str) -> str:
@@ -84,16 +84,19 @@ def tidy(name: str) -> str:
 
 def slug(name: str) -> str:
     """A name as part of a file name on any system: small letters a to z, digits, hyphens. What no
-    such letters stand for is told apart by digits of its SHA-256 (FIPS 180-4)."""
+    such letters stand for, and what is too long, is told apart by digits of its SHA-256 (FIPS
+    180-4)."""
     apart = unicodedata.normalize("NFKD", name)
     bare = apart.encode("ascii", "ignore").decode().lower()
-    found = re.sub(r"[^a-z0-9]+", "-", bare).strip("-")[:LONGEST_SLUG].strip("-")
+    whole = re.sub(r"[^a-z0-9]+", "-", bare).strip("-")
+    found = whole[:LONGEST_SLUG].strip("-")
     lost = any(not c.isascii() and unicodedata.category(c) != "Mn" for c in apart)
-    if found and not lost:
+    if found == whole != "" and not lost:
         return found
     # two whose other letters differ are two
-    told = hashlib.sha256(tidy(name).encode()).hexdigest()[:OWN_DIGITS]
-    return f"{found or 'buyer'}-{told}"
+    told = hashlib.sha256((tidy(name) if lost or not whole else whole).encode()).hexdigest()
+    kept = whole[: LONGEST_SLUG - OWN_DIGITS].strip("-") if len(whole) > LONGEST_SLUG else found
+    return f"{kept or 'buyer'}-{told[:OWN_DIGITS]}"
 
 
 def read_buyers(path: Path) -> tuple[tuple[Buyer, ...], tuple[BadBuyerRow, ...]]:
