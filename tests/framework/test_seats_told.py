@@ -16,6 +16,7 @@ from buildplan.cli import app
 from buildplan.design.reading import read_design
 from buildplan.evaluation.seating import seated
 from buildplan.fitting.written_ties import written_ties
+from buildplan.shape.placing import link_m
 
 
 def test_a_word_wider_than_its_beam_is_told_and_what_is_told_mends_it(tmp_path: Path) -> None:
@@ -75,6 +76,17 @@ def test_a_word_off_the_middle_names_what_carries_it(tmp_path: Path) -> None:
     (told,) = [one for one in checked(file)[1]["cautions"] if one["kind"] == "off-the-middle"]
     assert told["message"].endswith("of the middle of B")
     each_way_mends(file, told)
+
+
+def test_how_long_a_link_is_goes_by_those_that_are_there(tmp_path: Path) -> None:
+    """A balloon that a file names and no part has does not say whether parts meet."""
+    file = file_of(tmp_path, *ENTRANCE)
+    framework, _ = solved(file)
+    spare = "  spare: {kind: link, nominal: 36, inflate_to: 30, colour: navy, label: spare}\n"
+    text = file.read_text("utf-8").replace("balloons:\n", f"balloons:\n{spare}", 1)
+    file.write_text(text, "utf-8")
+    with_spare, _ = solved(file)
+    assert link_m(with_spare) == link_m(framework) == pytest.approx(LINK_M)
 
 
 def checked(file: Path, *options: str) -> tuple[int, dict[str, Any]]:
