@@ -68,6 +68,15 @@ def test_what_stands_half_a_link_off_the_middle_is_told_and_what_is_told_mends_i
     each_way_mends(file, told)
 
 
+def test_a_word_off_the_middle_names_what_carries_it(tmp_path: Path) -> None:
+    wide = BEAM.replace("across: 5", "across: 12")
+    word = WORD.replace("LI", "'18'")
+    file = file_of(tmp_path, f"name: B, build: {wide}", f"name: S, on: B, build: {word}")
+    (told,) = [one for one in checked(file)[1]["cautions"] if one["kind"] == "off-the-middle"]
+    assert told["message"].endswith("of the middle of B")
+    each_way_mends(file, told)
+
+
 def checked(file: Path, *options: str) -> tuple[int, dict[str, Any]]:
     found = CliRunner().invoke(app, ["check", str(file), "--json", *options])
     assert found.exit_code in (0, 1), found.output
