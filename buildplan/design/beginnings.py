@@ -97,6 +97,11 @@ def _tube(
     )
 
 
+def _straight(cells: int) -> str:
+    """A run of straight cells, as a course has it."""
+    return "straight" if cells == 1 else f"{{repeat: {cells}, cells: [straight]}}"
+
+
 def _star(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     if wish.points not in STAR_WIDTH:
         raise WishError(message("a star has 4 to 8 points"), "points")
@@ -104,7 +109,7 @@ def _star(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     straight = count_for(
         wish, size, min(3, most), range(2, most + 1), lambda cells: at_none + for_each * cells
     )
-    side = f"{{repeat: {straight}, cells: [straight]}}"
+    side = _straight(straight)
     return _tube(
         voice,
         True,
@@ -122,14 +127,14 @@ def _frame(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
         True,
         (
             f"- repeat: 4        # {voice.say('once for each side, with the corner after it')}",
-            f"  cells: [{{repeat: {straight}, cells: [straight]}}, tip]",
+            f"  cells: [{_straight(straight)}, tip]",
         ),
     )
 
 
 def _drop(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     flank = count_for(wish, size, 4, DROP_FLANKS, lambda cells: DROP_AT[0] + DROP_AT[1] * cells)
-    up = f"- {{repeat: {flank}, cells: [straight]}}"
+    up = f"- {_straight(flank)}"
     one_side, other_side = voice.say("up one flank"), voice.say("and down the other")
     return _tube(
         voice,
@@ -148,8 +153,8 @@ def _drop(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
 def _crescent(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     which = count_for(wish, size, 1, range(len(CRESCENTS)), lambda number: CRESCENTS[number][0])
     _, long, horn, outside, inside = CRESCENTS[which]
-    outer = f"[fan, {{repeat: {outside}, cells: [straight]}}]"
-    inner = f"[fan_in, {{repeat: {inside}, cells: [straight]}}]"
+    outer = f"[fan, {_straight(outside)}]"
+    inner = f"[fan_in, {_straight(inside)}]"
     back, hollow = voice.say("round its back"), voice.say("and back along the hollow")
     between = 2 * horn + CRESCENT_BENDS + (CRESCENT_BENDS - 1) * outside
     return _tube(
@@ -157,10 +162,10 @@ def _crescent(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
         True,
         (
             f"- [{2 * long}, 0]                  # {voice.say('one horn')}",
-            f"- {{repeat: {horn}, cells: [straight]}}      # {back}",
+            f"- {_straight(horn)}      # {back}",
             f"- {{repeat: {CRESCENT_BENDS - 1}, cells: {outer}}}",
             "- fan",
-            f"- {{repeat: {horn}, cells: [straight]}}",
+            f"- {_straight(horn)}",
             f"- [{2 * long}, 0]                  # {voice.say('the other horn')}",
             f"- straight                # {hollow}",
             f"- {{repeat: {CRESCENT_BENDS_INSIDE - 1}, cells: {inner}}}",
@@ -193,17 +198,15 @@ def _ring(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
         [count for count in sorted(smaller) if count in RING_SECTIONS],
         lambda count: 0.86 + count / math.pi,
     )
-    return _tube(
-        voice, True, (f"- {{repeat: {sections}, cells: [straight]}}",), gauge - smaller[sections]
-    )
+    return _tube(voice, True, (f"- {_straight(sections)}",), gauge - smaller[sections])
 
 
 def _arch(wish: Wish, size: float | None, voice: Voice) -> BuildLines:
     slope = 4 if size is None else min(8, max(2, round(size / 3)))
     leg = count_for(wish, size, 7, ARCH_LEGS, lambda cells: 1.74 + slope / 2 + cells)
     outer, inner = 2 * leg + 2 * slope + 3 + 1, 2 * leg + 2 * slope + 1
-    up = f"- {{repeat: {leg}, cells: [straight]}}"
-    over = f"- {{repeat: {slope}, cells: [straight]}}"
+    up = f"- {_straight(leg)}"
+    over = f"- {_straight(slope)}"
     one_leg, other_leg = voice.say("up one leg"), voice.say("and down")
     return _tube(
         voice,

@@ -27,7 +27,7 @@ def off_the_floor(framework: Framework, shape: Shape, units: Units) -> Iterator[
     """A caution for each part that hangs from those that are set on it, with nothing beneath."""
     if shape.holding.hung:
         return
-    longest_m = max(kind.tie_to_tie_m for kind in framework.balloons.values())
+    longest_m = max(framework.balloons[link.balloon].tie_to_tie_m for link in framework.links)
     low = {part.name: _lowest(shape, part) for part in framework.parts}
     floor_m = min(map(float, shape.positions_m[:, 1]))
     for part in framework.parts:

@@ -33,6 +33,8 @@ STEP = 0.1  # of half a range, either way
 BY_LEAPS = (Moved.WIND, Moved.REACH)  # an outline is counted in squares; joints are counted
 # within its range lies where links at a right angle begin to crowd: corners open there all at once
 LEAPING = "crowding_ratio"
+# of a figure: what moves it by more over a tenth of a range has the piece come to rest otherwise
+A_LEAP = 0.25
 LEAST_SHARE = 1e-9  # what moves a figure by less of its variance does not move it
 
 JOINTS = "joints"
@@ -92,17 +94,21 @@ Put = Callable[[float], Basis]
 def why(piece: Evaluation, figure: Moved) -> Why:
     """What a figure of FIGURES rests on, of a piece."""
     start = basis_of(piece)
+    value = value_of(piece, start, figure)
     movers = []
     for number, put in _numbers(start, figure):
         step = 1.0 if figure in BY_LEAPS or number.name == LEAPING else STEP
         up, down = (value_of(piece, put(way), figure) for way in (step, -step))
+        if step < 1.0 and abs(up - down) > A_LEAP * abs(value):
+            step = 1.0
+            up, down = (value_of(piece, put(way), figure) for way in (step, -step))
         movers.append(Mover(number, (up - down) / (2 * step), 0.0))
     variance = fsum(one.moves_by**2 for one in movers)
     shared = [replace(one, share=one.moves_by**2 / variance) for one in movers if variance]
     told = sorted(
         (one for one in shared if one.share > LEAST_SHARE), key=lambda one: -round(one.share, 6)
     )
-    return Why(figure, value_of(piece, start, figure), sqrt(variance), tuple(told))
+    return Why(figure, value, sqrt(variance), tuple(told))
 
 
 def basis_of(piece: Evaluation) -> Basis:

@@ -41,26 +41,42 @@ def turned(angle: float) -> FloatArray:
 
 
 def meetings(
-    stays: Spots, moves: Spots, a_link_m: float, angles: Sequence[float]
+    stays: Spots,
+    moves: Spots,
+    a_link_m: float,
+    angles: Sequence[float],
+    within_m: float = np.inf,
 ) -> Iterator[Meeting]:
     """Every way that brings at least one joint of `moves` to one of `stays`, turned by one of
-    `angles`; joints meet that are then nearer than a share of a link."""
+    `angles` and moved by less than `within_m`; joints meet that are then nearer than a share of a
+    link."""
     names, goals = list(stays), np.array(list(stays.values()))
     own, tree = list(moves), cKDTree(goals)
     near = MEETS_SHARE * a_link_m
     for angle in angles:
         points = np.array(list(moves.values())) @ turned(angle).T
-        every = (goals[:, None] - points[None]).reshape(-1, 3)
+        every = _moves(goals, points, within_m + near)
         _, once = np.unique(np.round(every / STEP_M), axis=0, return_index=True)
         for move in every[np.sort(once)]:
             found = _nearest(tree, points + move, near)
             if len(found) > 1:  # set down in the middle of what it meets
                 move = move + np.mean([goals[j] - points[i] - move for i, j in found], axis=0)
                 found = _nearest(tree, points + move, near)
-            if found:
+            if found and np.linalg.norm(move) < within_m:
                 miss = max(float(np.linalg.norm(points[i] + move - goals[j])) for i, j in found)
                 pairs = tuple((names[j], own[i]) for i, j in found)
                 yield Meeting(pairs, angle, move, miss)
+
+
+def _moves(goals: FloatArray, points: FloatArray, within_m: float) -> FloatArray:
+    """The moves (n, 3) that bring a point to a goal, and are no longer; a little longer ones too,
+    which may count as the same."""
+    if not np.isfinite(within_m):
+        return (goals[:, None] - points[None]).reshape(-1, 3)
+    reach = within_m + 2 * STEP_M
+    near = cKDTree(points).query_ball_point(goals, reach, return_sorted=True)
+    moves = [goal - points[which] for goal, which in zip(goals, near, strict=True) if which]
+    return np.concatenate(moves) if moves else np.empty((0, 3))
 
 
 def _nearest(tree: cKDTree, points: FloatArray, near: float) -> list[tuple[int, int]]:

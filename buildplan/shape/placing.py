@@ -170,8 +170,9 @@ def _backwards(block: Block, placed: Spots) -> Iterator[Problem]:
 
 
 def link_m(framework: Framework) -> float:
-    """The mean length of the kinds of links, in metres."""
-    kinds = [one.tie_to_tie_m for one in framework.balloons.values() if one.kind.is_strut]
+    """The mean length of the kinds of links that are in it, in metres."""
+    used = {link.balloon for link in framework.links}
+    kinds = [one.tie_to_tie_m for key, one in framework.balloons.items() if key in used]
     return float(np.mean(kinds))
 
 

@@ -126,8 +126,8 @@ def off_the_middle(framework: Framework, shape: Shape) -> Iterator[OffMiddle]:
         near_m, far_m = (share * link_m for share in OFF_SHARES)
         far = bool(said) and min(abs(off), abs(foot_off)) >= far_m
         if far or near_m < abs(off) < far_m:
-            within = len(name.rpartition(".")[0]) + 1 if "." in name and said else 0
-            names = [outer_part(f"{part.name[within:]}.") for part in carriers]
+            within = f"{name.rpartition('.')[0]}." if said else ""
+            names = [outer_part(f"{part.name.removeprefix(within)}.") for part in carriers]
             yield OffMiddle(
                 name.rpartition(".")[2], tuple(dict.fromkeys(names)), off, far, tuple(parts)
             )

@@ -142,11 +142,8 @@ class SeatPlaces:
         """What meets where ties have set both already."""
         own = {joint: at for joint, at in spots.items() if is_of_part(joint, seat.part)}
         others = {j: at for j, at in spots.items() if any(is_of_part(j, name) for name in carriers)}
-        still = [
-            one
-            for one in meetings(own, others, self.a_link_m, UPRIGHT_ONLY)
-            if float(np.linalg.norm(one.move_m)) < EDGE_SHARE * self.a_link_m
-        ]
+        within_m = EDGE_SHARE * self.a_link_m
+        still = meetings(own, others, self.a_link_m, UPRIGHT_ONLY, within_m)
         return max(still, key=lambda one: len(one.pairs), default=None)
 
     def _below(

@@ -26,6 +26,7 @@ WITHIN = 36  # vectors that they are looked for among: fewest solves (measured, 
 ROUNDS = 20  # of looking, about WITHIN / 2 solves each, before it is done from nearer by
 HALVINGS = 10  # of what lies between a shift and the lowest w
 ALIKE = 1e-6  # share by which two w may differ and count as equal
+NOTHING = 1e-9  # share of the longest column below which one tells nothing that others do not
 DENSE_LIMIT = 150  # coordinates up to which a dense solver is quicker and surer
 TRIED = 3  # extra braces tried out in full
 WEIGHED = 6  # softest modes that an extra brace is judged by
@@ -62,7 +63,7 @@ def softest_modes(
     scaled = sparse.csr_array(
         sparse.diags_array(1 / root) @ stiffness @ sparse.diags_array(1 / root)
     )
-    rigid, _ = np.linalg.qr(root[:, None] * rigid_modes(positions_m))
+    rigid = _basis(root[:, None] * rigid_modes(positions_m))
     size = len(mass)
     floor = -np.inf
     if size <= DENSE_LIMIT:
@@ -75,6 +76,14 @@ def softest_modes(
     basis = basis[:, sizes > 1e-3]
     values, turned = np.linalg.eigh(basis.T @ (scaled @ basis))
     return Softest(values, (basis @ turned) / root[:, None], floor)
+
+
+def _basis(columns: FloatArray) -> FloatArray:
+    """Columns at right angles that tell as much as the given ones: what lies in a line does not
+    turn about it."""
+    found, triangle = np.linalg.qr(columns)
+    size = np.abs(triangle.diagonal())
+    return np.asarray(found[:, size > NOTHING * size.max()])
 
 
 def _lowest(scaled: sparse.csr_array) -> tuple[FloatArray, float]:

@@ -37,7 +37,7 @@ def way_apart(framework: Framework, shape: Shape, one: str, other: str) -> Float
     ends = {name: [j for tie in shared for j in _of(framework, tie, name)] for name in (one, other)}
     leads = [_lead(framework, shape, ends[name], tied) for name in (one, other)]
     run = leads[1] - leads[0]
-    longest = max(kind.tie_to_tie_m for kind in framework.balloons.values())
+    longest = max(framework.balloons[link.balloon].tie_to_tie_m for link in framework.links)
     if float(np.linalg.norm(run)) <= LEAST_SHARE * longest:
         return UP
     axis = int(np.argmax(np.abs(run)))

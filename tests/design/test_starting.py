@@ -26,7 +26,9 @@ from buildplan.source.colour_names import hex_of
 @pytest.mark.parametrize("units", ["in", "cm"])
 @pytest.mark.parametrize("piece", PIECES)
 def test_the_usual_of_each_piece_is_read(piece: str, units: Units) -> None:
-    design = read(design_text(Wish("Evening", piece, units), Voice()))
+    text = design_text(Wish("Evening", piece, units), Voice())
+    assert "repeat: 1," not in text, "what is laid once is no repeat"
+    design = read(text)
     assert (design.name, design.units) == ("Evening", units)
     assert build_framework(design).links
 

@@ -17,6 +17,7 @@ from conftest import Call
 
 from buildplan.business.copies import brand
 from buildplan.business.copies.buyers import slug
+from buildplan.business.copies.page_link import leads_to
 from buildplan.fitting import svg_outline
 from buildplan.fitting.outline import OutlineError
 from buildplan.source.bounded import UnfitFileError, bytes_within
@@ -216,6 +217,22 @@ def test_buyers_whose_letters_differ_have_files_that_differ() -> None:
     ]
     ash, birch, accented = map(slug, long)
     assert (ash, ash != birch) == (accented, True)
+
+
+def test_bytes_that_are_no_text_are_told_where_text_is_asked_for(
+    call: Call, tmp_path: Path
+) -> None:
+    """PEP 383: Python reads such bytes of a call as single surrogates, which no file can hold."""
+    (tmp_path / "lamp.yaml").write_bytes(LAMP.read_bytes())
+    sold = ("booklet", "lamp.yaml", "--edition", "sale")
+    for option, text, said in (
+        ("--for", "An\udcff", "An<U+DCFF> has U+DCFF in it"),
+        ("--link", "https://lantern-street.example/\udcff", "is no address of a page"),
+    ):
+        status, _, told = call(*sold, option, text)
+        assert status == 2
+        assert said in told
+    assert leads_to("https://x.example/{piece}", None, Path("a\udcff.yaml")).endswith("/a%FF")
 
 
 def test_an_event_that_names_a_file_two_ways_is_told(call: Call, tmp_path: Path) -> None:

@@ -16,6 +16,7 @@ from buildplan.cli import app
 from buildplan.design.reading import read_design
 from buildplan.evaluation.seating import seated
 from buildplan.fitting.written_ties import written_ties
+from buildplan.shape.placing import link_m
 
 
 def test_a_word_wider_than_its_beam_is_told_and_what_is_told_mends_it(tmp_path: Path) -> None:
@@ -66,6 +67,26 @@ def test_what_stands_half_a_link_off_the_middle_is_told_and_what_is_told_mends_i
     assert told["data"]["off"] == pytest.approx(100 * abs(middle["T."] - middle["B."]), abs=0.1)
     assert ("right" in told["message"]) == (middle["T."] > middle["B."])
     each_way_mends(file, told)
+
+
+def test_a_word_off_the_middle_names_what_carries_it(tmp_path: Path) -> None:
+    wide = BEAM.replace("across: 5", "across: 12")
+    word = WORD.replace("LI", "'18'")
+    file = file_of(tmp_path, f"name: B, build: {wide}", f"name: S, on: B, build: {word}")
+    (told,) = [one for one in checked(file)[1]["cautions"] if one["kind"] == "off-the-middle"]
+    assert told["message"].endswith("of the middle of B")
+    each_way_mends(file, told)
+
+
+def test_how_long_a_link_is_goes_by_those_that_are_there(tmp_path: Path) -> None:
+    """A balloon that a file names and no part has does not say whether parts meet."""
+    file = file_of(tmp_path, *ENTRANCE)
+    framework, _ = solved(file)
+    spare = "  spare: {kind: link, nominal: 36, inflate_to: 30, colour: navy, label: spare}\n"
+    text = file.read_text("utf-8").replace("balloons:\n", f"balloons:\n{spare}", 1)
+    file.write_text(text, "utf-8")
+    with_spare, _ = solved(file)
+    assert link_m(with_spare) == link_m(framework) == pytest.approx(LINK_M)
 
 
 def checked(file: Path, *options: str) -> tuple[int, dict[str, Any]]:

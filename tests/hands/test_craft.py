@@ -15,7 +15,7 @@ from buildplan.design.reading import read_design
 from buildplan.evaluation.ballast import ballast_kg, sand_l
 from buildplan.evaluation.evaluating import Evaluation, evaluate
 from buildplan.hands.craft import CRAFT, Moved
-from buildplan.hands.why import FIGURES, basis_of, value_of, why
+from buildplan.hands.why import FIGURES, Basis, basis_of, value_of, why
 from buildplan.sequence.hand_reach import hands_with
 from buildplan.sequence.labour import MINUTES
 from buildplan.sequence.model import Access
@@ -210,6 +210,21 @@ def test_what_opens_corners_all_at_once_counts_by_both_ends_of_its_range() -> No
     assert found["crowding_ratio"] == pytest.approx((high - low) / 2, rel=0.03)
     # by the slope at its value it would be 0.5 degrees
     assert abs(found["crowding_ratio"]) < 0.1
+
+
+def test_a_piece_that_comes_to_rest_otherwise_counts_by_both_ends(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """GUM, 5.1.3, note 2: a figure that leaps by 3 within a tenth of the range moves by half of
+    that, not by ten times as much."""
+
+    def leaps(piece: Evaluation, given: Basis, figure: Moved) -> float:
+        rate = constants_with(given.design.constants)["pump_rate"].value
+        return 7.0 if rate > CRAFT["pump_rate"].value else 4.0
+
+    monkeypatch.setattr("buildplan.hands.why.value_of", leaps)
+    (rate,) = why(piece(LAMP), Moved.PUMP).movers
+    assert (rate.number.name, rate.moves_by, rate.share) == ("pump_rate", 1.5, 1.0)
 
 
 def test_what_the_design_knows_moves_nothing() -> None:

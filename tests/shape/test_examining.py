@@ -140,6 +140,25 @@ def test_softest_modes_against_a_dense_solver() -> None:
     assert folds(matrix) == folds(matrix, 0.01 * floor) == 0
 
 
+@pytest.mark.parametrize("links", [1, 2, 3])
+def test_links_in_a_line_are_as_stiff_as_beads_on_springs(links: int) -> None:
+    """What lies in a line does not turn about it: five rigid motions, not six. Along it n beads of
+    mass m on springs k have w = 4 k / m sin2(j pi / 2 n), j = 1 to n - 1 (French, Vibrations and
+    Waves, chapter 5, with both ends free; from memory)."""
+    beads = links + 1
+    piece = graph(beads, [(one, one + 1) for one in range(links)])
+    shape, bodies = find_shape(piece), bodies_of(piece)
+    springs = unlocked(bodies, shape.positions_m, CONSTANTS)
+    matrix = stiffness_matrix(springs, shape.positions_m)
+    values, _, _ = softest_modes(matrix, np.full(beads, 0.01), shape.positions_m)
+    sines = np.sin(np.arange(1, beads) * np.pi / (2 * beads))
+    along = 4 * CONSTANTS["strut_stiffness"].value / 0.01 * sines**2
+    assert values[-links:] == pytest.approx(along)
+    across = values[:-links]  # it bends both ways at each joint but the last two, with no force
+    assert across == pytest.approx(np.zeros(2 * (links - 1)), abs=1e-6)
+    assert examine(piece, shape).stiffness.folds == 0
+
+
 def test_ways_to_fold_that_lie_close_together_are_told_apart(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:

@@ -84,7 +84,10 @@ def act_words(acts_of: Mapping[int, Sequence[Kind]], voice: Voice) -> str:
     for person, kinds in acts_of.items():
         acts = tuple(dict.fromkeys(act_word(kind, voice) for kind in kinds))
         together.setdefault(acts, []).append(person + 1)
-    said = (f"{_people(who, voice)}: {', '.join(acts)}" for acts, who in together.items())
+    said = (
+        voice.say("{name}: {words}", name=_people(who, voice), words=", ".join(acts))
+        for acts, who in together.items()
+    )
     return clauses(voice, said)
 
 

@@ -121,11 +121,12 @@ def _targets(book: Book, practice_minutes: int) -> list[tuple[str, ...]]:
     voice = book.voice
     rows: list[tuple[str, ...]] = []
     if practice_minutes:
-        name, target = voice.say("Practice piece"), duration(voice, practice_minutes)
+        name, target = voice.say("Practice piece"), plain(duration(voice, practice_minutes))
         rows.append((strong(name), target, "", "", "<br/><br/>", ""))
     told: dict[str, str] = {}
     for name, steps in _by_work(book).items():
-        target, signed = duration(voice, _beginners_minutes(book, steps)), _signed(book, steps)
+        target = plain(duration(voice, _beginners_minutes(book, steps)))
+        signed = _signed(book, steps)
         first = told.setdefault(signed, name)
         again = voice.say("as for: {part}", part=first)
         checked = signed if first == name or len(signed) < len(again) else again

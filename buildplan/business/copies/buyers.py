@@ -74,7 +74,7 @@ def _is_unseen(sign: str, before: str, after: str) -> bool:
     if sign in JOINERS:
         between = [unicodedata.bidirectional(one) == "AL" for one in (before, after)]
         return unicodedata.combining(before) != VIRAMA and not all(between)
-    return unicodedata.category(sign) in ("Cc", "Cf", "Zl", "Zp")
+    return unicodedata.category(sign) in ("Cc", "Cf", "Cs", "Zl", "Zp")
 
 
 def tidy(name: str) -> str:

@@ -14,7 +14,8 @@ from buildplan.source.values import MOST_OF_ADDRESS, PAGE_ADDRESS
 
 def page_address(text: str) -> str:
     """The address of a page. Raises ToldError for what is none."""
-    if len(text) > MOST_OF_ADDRESS or not re.fullmatch(PAGE_ADDRESS, text):
+    told = len(text) <= MOST_OF_ADDRESS and text.isprintable()
+    if not (told and re.fullmatch(PAGE_ADDRESS, text)):
         raise ToldError(
             message(
                 "{text} is no address of a page; write it whole, like "
@@ -30,4 +31,6 @@ def leads_to(given: str | None, seller: Brand | None, design: Path) -> str:
     """The address of a design's page for phones: as given, else the seller's own; empty without
     one. {piece} in it stands for the name of the design's file."""
     own = None if seller is None else seller.link
-    return (given or own or "").replace("{piece}", quote(design.stem))
+    # the name of a file may be bytes that are no text, as Python reads it (PEP 383)
+    stem = quote(design.stem, errors="surrogateescape")
+    return (given or own or "").replace("{piece}", stem)

@@ -36,7 +36,12 @@ def offer_lines(offer: Offer, voice: Voice) -> list[str]:
     if len(offer.lines) > 1:
         lines += ["", voice.say("Of the price before tax:")]
         lines += [
-            f"  {line.piece.made.facts.name}: {money_words(line.amount, currency, voice)}"
+            "  "
+            + voice.say(
+                "{name}: {words}",
+                name=line.piece.made.facts.name,
+                words=money_words(line.amount, currency, voice),
+            )
             for line in offer.lines
         ]
     if offer.deposit is not None:

@@ -58,7 +58,9 @@ class PlacedGlyph:
 class Letterform:
     """What is drawn for some signs of a text that are shaped together: `advance` in units of the
     font, `text` the signs from left to right: readers of PDF turn round sign by sign what is
-    written from the right (measured with pdfium and poppler)."""
+    written from the right (measured with pdfium and poppler). Names with brackets or numbers they
+    read otherwise than they were written; from an ActualText of the line (ISO 32000-1, 14.9.4)
+    poppler reads worse, for it turns that round as well."""
 
     font: FontFile
     glyphs: tuple[PlacedGlyph, ...]
