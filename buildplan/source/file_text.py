@@ -46,7 +46,7 @@ def _bytes_of(path: Path) -> bytes:
             path,
             FileKind.A_FOLDER,
             message("this is a folder"),
-            by_hand(message("name the design file in it")),
+            by_hand(message("name the file in it")),
         ) from None
     except PermissionError:
         raise unreadable(
