@@ -8,6 +8,7 @@ the work needs.
 
 from __future__ import annotations
 
+import gc
 import multiprocessing
 import os
 import signal
@@ -158,7 +159,7 @@ class Workers:
         """A new process, and the way to talk with it."""
         ours, theirs = self._context.Pipe()
         process = self._context.Process(  # type: ignore[attr-defined]  # of every context
-            target=_serve, args=(theirs,), daemon=True
+            target=_serve, args=(theirs, gc.get_threshold()), daemon=True
         )
         process.start()
         theirs.close()
@@ -259,8 +260,10 @@ def _context() -> BaseContext:
     return context
 
 
-def _serve(way: Connection) -> None:
-    """What a process does: one errand after another, until nobody is there any more."""
+def _serve(way: Connection, collect_at: tuple[int, int, int]) -> None:
+    """What a process does: one errand after another, until nobody is there any more. It looks for
+    garbage as seldom as its desk (`buildplan.__main__`)."""
+    gc.set_threshold(*collect_at)
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # the desk ends it
     signal.signal(signal.SIGTERM, signal.SIG_DFL)
     threading.Thread(target=_end_with_parent, daemon=True).start()
