@@ -18,7 +18,7 @@ from buildplan.shape.crossing import factor_work, share_tied_across
 from buildplan.shape.pressing import pairs_pressed
 
 # seconds for 1,000 balloons, and the power of their number by which the time grows
-WORK_OUT_S, WORK_OUT_POWER = 0.25, 1.2
+WORK_OUT_S, WORK_OUT_POWER = 0.2, 1.2
 TELL_S, PRINT_S, PRINT_POWER = 0.6, 2.8, 1.1
 COPY_S = 0.05
 # seconds for 10^9 multiplications of a factor: of what is tied to what lies beside it, which comes
@@ -26,10 +26,10 @@ COPY_S = 0.05
 FITTING_S, ACROSS_S = 3.0, 8.0
 # seconds for a pair of balloons that lie in one another or meet at a crowded joint, and for a part
 # of an assembly, which comes to rest on those that it is tied to in many small steps
-PRESSED_S, PART_S = 1.0e-4, 0.06
+PRESSED_S, PART_S = 1.0e-4, 0.05
 # seconds for a course or an outline's shape of 200 links; shares of the time to work a piece out
 SHAPE_S, SHAPE_LINKS = 0.06, 200
-COURSE_SHARE, RESIZE_SHARE = 1.0, 12.0
+COURSE_SHARE, RESIZE_SHARE = 1.25, 15.0
 WORTH_SAYING_S = 20.0
 
 
