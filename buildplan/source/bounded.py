@@ -36,7 +36,7 @@ def why_not_read(error: OSError) -> Message:
     known = WHY.get(error.errno or 0)
     if known is not None:
         return message(known)
-    return message("the system says: {why}", why=error.strerror or str(error.errno))
+    return message("the system says: {why}", why=error.strerror or str(error))
 
 
 def _read(file: BinaryIO, found: os.stat_result, most: int) -> bytes | None:

@@ -49,7 +49,7 @@ class NotWrittenError(OSError):
     there before stands."""
 
     def __init__(self, path: Path, error: OSError) -> None:
-        super().__init__(error.errno, error.strerror or str(error.errno), str(path))
+        super().__init__(error.errno, error.strerror or str(error), str(path))
         self.told = why_not(error)
 
 
@@ -58,7 +58,7 @@ def why_not(error: OSError) -> Message:
     known = WHY.get(error.errno or 0)
     if known is not None:
         return message(known)
-    return message("the system says: {why}", why=error.strerror or str(error.errno))
+    return message("the system says: {why}", why=error.strerror or str(error))
 
 
 def write_whole(path: Path, data: bytes) -> None:

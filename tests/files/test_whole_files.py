@@ -18,7 +18,7 @@ import pytest
 
 from buildplan.language.voice import ENGLISH, Voice
 from buildplan.source import whole_files
-from buildplan.source.whole_files import NotWrittenError, write_new, write_whole
+from buildplan.source.whole_files import NotWrittenError, why_not, write_new, write_whole
 
 posix = pytest.mark.skipif(sys.platform == "win32", reason="files of POSIX")
 BEFORE, AFTER = b"before\n", b"after\n" * 1000
@@ -228,3 +228,9 @@ def test_two_who_learn_at_once_lose_none_of_what_the_other_measured(tmp_path: Pa
     assert [one.wait() for one in running] == [0, 0, 0]
     text = (tmp_path / "hands.yaml").read_text("utf-8")
     assert all(f"count: {number}," in text for number in range(1, 4))
+
+
+def test_what_has_no_number_of_the_system_is_told_in_its_words() -> None:
+    """As a socket whose name is too long: Python numbers none of it."""
+    told = Voice().tell(why_not(OSError("AF_UNIX path too long")))
+    assert told == "the system says: AF_UNIX path too long"
