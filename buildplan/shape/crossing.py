@@ -22,7 +22,7 @@ from buildplan.source.suggestions import by_hand
 
 AXES = 3  # each joint moves along
 # A lattice of 20,000 balloons whose joints have twelve links each has less (1e10); joints that are
-# tied at random are 2,800 then, and take two minutes and 5 GB (reckoned from 1,200).
+# tied at random are 2,800 then, and take two minutes and 2.2 GB (measured with 2,700).
 MOST_WORK = 1.2e10
 SMALL_WORK = 5e8  # of a second's work at most, whatever way it is done
 FEW_JOINTS = 1000  # whose matrix has less even where every joint is tied to every other

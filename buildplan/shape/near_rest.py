@@ -22,8 +22,7 @@ def sharpened(
     stiffening: Stiffening, rested: Relaxed, held_m: FloatArray | None, steps: int
 ) -> Relaxed:
     """What has come to rest, brought there to the last digits: by Newton's steps with next to no
-    damping and, as near as this, the same factors for all, each as long as it takes off half of the
-    force left.
+    damping and, as near as this, the same factors for all, as long as these lead nearer.
 
     What a tolerance leaves moves a soft piece by a hundredth of a millimetre, on every processor
     another way: what is told of a symmetric one, as soft this way as that, would go by it.

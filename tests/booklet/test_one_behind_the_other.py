@@ -5,30 +5,19 @@ from __future__ import annotations
 from pathlib import Path
 
 import numpy as np
+from trial_file import HEAD
 
 from buildplan.booklet.common.book import gather_book
 from buildplan.document.paper import PAPERS
 from buildplan.evaluation.seating import read_whole
 from buildplan.instructions.setting_up import is_tying
 
-HEAD = """\
-buildplan: 1
-name: Trial
-units: in
-balloons:
-  a: {kind: link,  nominal: 12, inflate_to: 8, colour: "#1F5F8B", label: blue}
-  k: {kind: round, nominal: 5,  inflate_to: 3.5, colour: "#C9A227", label: gold}
-build:
-  assembly:
-    parts:
-"""
-
 
 def test_arches_one_behind_the_other_are_tied_standing(tmp_path: Path) -> None:
     """Lying, one would lie on the other, and no hand come between: each is turned up, the hindmost
     first, and no step stands the whole up again. That z is to the front is our axes'."""
     arch = "{arch: {kind: square, leg: 2, span: 3, long: a, brace: a, lock: k}}"
-    text = HEAD
+    text = f"{HEAD}  assembly:\n    parts:\n"
     for name, place in (("P", ""), ("Q", "behind: P, ")):
         text += f"      - {{name: {name}, {place}build: {arch}}}\n"
     file = tmp_path / "tunnel.yaml"

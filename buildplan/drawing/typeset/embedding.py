@@ -1,6 +1,9 @@
 """How deep each sign of a line is embedded: the Unicode Bidirectional Algorithm (UAX 9, of 2022),
 whose rules are named here as there. Signs of embedding and overriding (LRE, RLE, LRO, RLO, PDF) are
 no part of any text of ours, and are not known.
+
+python-bidi tells the order of a whole line; letters that join are shaped run by run, by their
+levels, which it does not tell.
 """
 
 from __future__ import annotations
